@@ -59,6 +59,9 @@ export const programmesComparedAddress = (): string => '/works/programmes'
 export const machineAddress = (machine: string): string => `/works/machines/${encodeURIComponent(machine)}`
 export const machineLogAddress = (machine: string, log: string): string =>
   `${machineAddress(machine)}/logs/${encodeURIComponent(log)}`
+/** Something recorded of a machine’s log: an answer to a signal, a reset of its limits. */
+export const machineRecordAddress = (machine: string, record: string): string =>
+  `${machineAddress(machine)}/records/${record}`
 /** Certificates and training of everybody. */
 export const worksPeopleAddress = (): string => '/works/people'
 export const trainingTableAddress = (): string => '/works/tables/training'

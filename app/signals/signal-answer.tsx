@@ -13,6 +13,8 @@ interface SignalAnswerProps {
         readonly on: string
       }
     | undefined
+  /** Its page, where it is corrected and withdrawn. */
+  address?: string | undefined
   asked: boolean
   /** Whether it may be ticked here, to be answered below. */
   may: boolean
@@ -23,12 +25,20 @@ interface SignalAnswerProps {
 }
 
 /** What was answered to a signal; where nothing was and it is asked for, a box to tick. */
-export function SignalAnswer({ answer, asked, may, names, message }: SignalAnswerProps) {
+export function SignalAnswer({ answer, address, asked, may, names, message }: SignalAnswerProps) {
   if (answer) {
     const kind = ANSWER_COLUMNS.answer.options.find(({ value }) => value === answer.answer)
     return (
       <>
         {kind?.label}: {answer.cause} {answer.action} ({answer.by}, {answer.on})
+        {address && (
+          <>
+            {' '}
+            <a href={address} className="print-hidden">
+              Open<span className="sr-only"> the answer to {message}</span>
+            </a>
+          </>
+        )}
       </>
     )
   }

@@ -1,22 +1,15 @@
 import { database } from '@/lib/db/client'
 import { loadCompanyRules } from '@/lib/programme/company-rules'
 import { namesOf } from '@/lib/programme/names-of'
-import { correctionsOf } from '@/lib/queries/corrections'
+import { readRecorded, type History } from '@/lib/queries/recorded'
 import { requirementOfRule } from '@/shared/company-rules/company-rule'
 import { trainingValidMax } from '@/shared/plan/limits/control-people'
 import { governingRequirement, type GoverningRequirement } from '@/shared/plan/requirement'
-import type { Correction } from '@/shared/records/correction'
 import { training } from '@/shared/records/kinds/training'
 import type { Training } from '@/shared/training/competence'
-import type { TrailKind } from '@/shared/works/works-kind'
 
 /** A training with what became of it: corrected, withdrawn. Its values are those that stand. */
-export interface RecordedTraining extends Training {
-  readonly recordedIn: { readonly kind: TrailKind; readonly code: string }
-  readonly recorded: { readonly by: string; readonly at: string }
-  readonly withdrawn: { readonly at: string; readonly why: string } | null
-  readonly corrections: readonly Correction[]
-}
+export type RecordedTraining = Training & History
 
 /** A certificate attached to a training. */
 export interface Certificate {
@@ -28,33 +21,12 @@ export interface Certificate {
   readonly at: string
 }
 
-/** All training ever recorded, at the works or in programmes of an earlier version, oldest first: four statements. */
-export async function readTraining(): Promise<RecordedTraining[]> {
-  const rows = await database().record.findMany({
-    where: { kind: training.key },
-    orderBy: [{ at: 'asc' }, { id: 'asc' }],
-    include: { subject: { select: { kind: true, code: true } } },
-  })
-  const [corrections, nameOf] = await Promise.all([
-    correctionsOf(rows.map(({ id }) => id)),
-    namesOf(
-      database(),
-      rows.map(({ addedById }) => addedById),
-    ),
-  ])
-  return rows.map(({ id, data, subject, addedById, at, withdrawnAt, withdrawnWhy }) => {
-    const own = corrections.get(id) ?? []
-    const values = (own.at(-1)?.after ?? data) as unknown as Omit<Training, 'id'>
-    return {
-      ...values,
-      id,
-      recordedIn: { kind: subject.kind as TrailKind, code: subject.code },
-      recorded: { by: nameOf(addedById), at: at.toISOString() },
-      withdrawn: withdrawnAt && { at: withdrawnAt.toISOString(), why: withdrawnWhy ?? '' },
-      corrections: own,
-    }
-  })
-}
+/** All training ever recorded, at the works or in programmes of an earlier version, oldest first: three statements. */
+export const readTraining = async (): Promise<RecordedTraining[]> =>
+  (await readRecorded({ kind: training.key })).map(({ values, history }) => ({
+    ...(values as unknown as Omit<Training, 'id'>),
+    ...history,
+  }))
 
 /** What counts. */
 export const inForce = (all: readonly RecordedTraining[]): RecordedTraining[] =>

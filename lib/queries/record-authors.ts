@@ -1,4 +1,5 @@
 import { database } from '@/lib/db/client'
+import type { TrailKind } from '@/shared/works/works-kind'
 
 export interface RecordAuthor {
   readonly name: string
@@ -28,6 +29,11 @@ export async function recordAuthors(
   )
 }
 
-/** Whether a record was made in this programme, or wherever else the trail is of; one statement. */
-export const isRecordedIn = async (trailId: string, id: string): Promise<boolean> =>
-  (await database().record.count({ where: { id, trailId } })) > 0
+/** Whose trail tells of a record; one statement. */
+export async function recordedIn(id: string): Promise<{ trailId: string; kind: TrailKind; code: string }> {
+  const { subject } = await database().record.findUniqueOrThrow({
+    where: { id },
+    select: { subject: { select: { id: true, kind: true, code: true } } },
+  })
+  return { trailId: subject.id, kind: subject.kind as TrailKind, code: subject.code }
+}

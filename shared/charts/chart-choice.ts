@@ -5,6 +5,7 @@ import {
   type ProcessChartRow,
 } from '@/shared/plan/parameters/control-charts'
 import type { Log } from '@/shared/records/log'
+import type { RecordOf } from '@/shared/records/record-kinds'
 
 export type ChosenChart = (typeof CHART_OPTIONS)[number]['value']
 export type Grouping = (typeof GROUPING_OPTIONS)[number]['value']
@@ -23,11 +24,18 @@ export interface ChartChoice {
 
 const USUAL_SUBGROUP = 5
 
-/** What the specification says of a log's chart; the individuals chart with estimated limits where it says nothing. */
+/** A reset that the specification states, or that the machine's log has for every programme. */
+type Reset = ChartPhaseRow | RecordOf<'chart-reset'>
+
+/**
+ * What the specification says of a log's chart; the individuals chart with estimated limits where it says nothing. It
+ * starts afresh where the specification says so, and where it is recorded at the machine.
+ */
 export function specifiedChart(
   { code, characteristic }: Log,
   charts: readonly ProcessChartRow[] | undefined,
   phases: readonly ChartPhaseRow[] | undefined,
+  resets: readonly RecordOf<'chart-reset'>[],
 ): ChartChoice {
   const row = charts?.find((one) => one.characteristic === characteristic)
   const { baselineFrom: from, baselineTo: to } = row ?? {}
@@ -36,16 +44,16 @@ export function specifiedChart(
     subgroup: row?.subgroup ?? USUAL_SUBGROUP,
     grouping: row?.grouping ?? 'in-a-row',
     ...(from !== undefined && to !== undefined && from <= to && { baseline: { from, to } }),
-    phases: newPhases({ code }, phases),
+    phases: newPhases({ code }, [...(phases ?? []), ...resets]),
   }
 }
 
-/** The resets of a log, the earliest first. */
-const newPhases = (
-  { code }: Pick<Log, 'code'>,
-  phases: readonly ChartPhaseRow[] = [],
-): ChartChoice['phases'] =>
-  phases
-    .filter(({ log }) => log.trim().toLowerCase() === code.toLowerCase())
-    .map(({ startsOn, name }) => ({ startsOn, name }))
+/** The resets of a log, the earliest first; of two on one day the one given first. */
+function newPhases({ code }: Pick<Log, 'code'>, resets: readonly Reset[]): ChartChoice['phases'] {
+  const own = resets.filter(({ log }) => log.trim().toLowerCase() === code.toLowerCase())
+  const firstOfDay = new Map<string, string>()
+  for (const { startsOn, name } of own) if (!firstOfDay.has(startsOn)) firstOfDay.set(startsOn, name)
+  return [...firstOfDay]
+    .map(([startsOn, name]) => ({ startsOn, name }))
     .sort((one, other) => (one.startsOn < other.startsOn ? -1 : 1))
+}

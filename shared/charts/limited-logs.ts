@@ -2,6 +2,7 @@ import { chartPhases, chartRules, processCharts } from '@/shared/plan/parameters
 import { LEVEL_CHARACTERISTICS, type LevelCharacteristic } from '@/shared/logs/level-characteristics'
 import type { LogSeries } from '@/shared/logs/log-series'
 import { allLogs } from '@/shared/rules/record-source'
+import { chartResets } from '@/shared/rules/log-record-sources'
 import { optional, type Inputs } from '@/shared/rules/rule'
 import { specifiedChart } from './chart-choice'
 import type { Charting } from './log-chart'
@@ -15,6 +16,7 @@ export const limitedReads = {
   ...windowReads,
   ...chartedReads,
   phases: optional(chartPhases),
+  resets: chartResets,
   charts: optional(processCharts),
   rules: optional(chartRules),
   logs: allLogs,
@@ -47,7 +49,7 @@ export function limitedLogs(inputs: Inputs<typeof limitedReads>): LimitedLog[] {
     return (inputs.logs.get(key) ?? []).flatMap((log) => {
       const series = chartedSeries(log, inputs)?.series
       const charting = {
-        choice: specifiedChart(log, inputs.charts, inputs.phases),
+        choice: specifiedChart(log, inputs.charts, inputs.phases, inputs.resets),
         rules: inputs.rules ?? USUAL_RUN_RULES,
       }
       return series ? [{ characteristic: key, what: WHAT[key], series, window, charting }] : []

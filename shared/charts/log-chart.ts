@@ -1,5 +1,6 @@
 import { chartPhases, chartRules, processCharts } from '@/shared/plan/parameters/control-charts'
 import type { Parameter } from '@/shared/plan/parameter'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import type { Log } from '@/shared/records/log'
 import type { Facts } from '@/shared/rules/facts'
@@ -60,7 +61,12 @@ export const specifiedRules = (facts: Facts | undefined): RunRuleSet =>
 
 /** How the specification wants a log charted. */
 export const specifiedCharting = (log: Log, facts: Facts | undefined): Charting => ({
-  choice: specifiedChart(log, valueOf(processCharts, facts), valueOf(chartPhases, facts)),
+  choice: specifiedChart(
+    log,
+    valueOf(processCharts, facts),
+    valueOf(chartPhases, facts),
+    facts ? recordsOfKind(facts.records, 'chart-reset') : [],
+  ),
   rules: specifiedRules(facts),
 })
 

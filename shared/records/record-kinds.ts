@@ -1,4 +1,5 @@
 import { calibrationRecord } from './kinds/calibration'
+import { chartReset } from './kinds/chart-reset'
 import { defectSignalAnswer } from './kinds/defect-signal-answer'
 import { electricalTest } from './kinds/electrical-test'
 import { fieldExposure } from './kinds/field-exposure'
@@ -24,6 +25,7 @@ import type { RecordRow } from './record-kind'
 /** Every kind of record, by key. A new kind is added here; the compiler asks where it is worked out. */
 export const RECORD_KINDS = {
   calibration: calibrationRecord,
+  'chart-reset': chartReset,
   'defect-signal-answer': defectSignalAnswer,
   'electrical-test': electricalTest,
   'field-exposure': fieldExposure,

@@ -5,7 +5,7 @@
  */
 import { createElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
-import { PanelPlot } from '@/app/programmes/[code]/logs/[log]/panel-plot'
+import { PanelPlot } from '@/app/charts/panel-plot'
 import type { Log } from '@/shared/records/log'
 import { CHART_OPTIONS } from '@/shared/plan/parameters/control-charts'
 import { logChart, specifiedCharting } from '@/shared/charts/log-chart'

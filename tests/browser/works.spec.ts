@@ -90,6 +90,33 @@ test.describe.serial('one line of the works serves two programmes', () => {
     await expect(petra.getByText('Read before the machine had settled.').first()).toBeVisible()
   })
 
+  test('an answer is put right where it was given, and the limits are set again for every programme', async () => {
+    await works.open(petra, FLUXER, LOG)
+    await petra
+      .getByRole('link', { name: /^Open the answer to/ })
+      .first()
+      .click()
+    const correct = formOf(petra, 'Correct this record')
+    await correct.locator('summary').click()
+    await correct.locator('[name="values.cause"]').fill('Read while the nozzle was changed.')
+    await correct.locator('[name="reason"]').fill('Goran told us what it was.')
+    await send(petra, correct.getByRole('button', { name: 'Correct this record' }))
+
+    await works.open(petra, FLUXER, LOG)
+    await expect(petra.getByText('Read while the nozzle was changed.').first()).toBeVisible()
+    const again = formOf(petra, 'Set the limits again from a day on')
+    await again.locator('summary').click()
+    await enterAll(again, 'rows.0.', { startsOn: today, name: 'New nozzle' })
+    await again.getByRole('button', { name: 'What would turn' }).click()
+    await expect(again.getByRole('status')).toContainText(/nothing|No /i)
+    await send(petra, again.getByRole('button', { name: 'Set them again' }))
+    await expect(petra.getByRole('row', { name: /New nozzle/ })).toBeVisible()
+    for (const code of [ONE, OTHER]) {
+      await petra.goto(`/programmes/${code}/records/chart-reset`)
+      await expect(petra.getByText('New nozzle').first()).toBeVisible()
+    }
+  })
+
   test('the view for a wall shows the line and asks for itself again', async () => {
     const wall = await petra.context().newPage()
     await wall.goto(`/works/lines/${encodeURIComponent(LINE)}/wall`)

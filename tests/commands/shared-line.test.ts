@@ -1,5 +1,9 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { InputOf } from '@/lib/commands/all-commands'
 import { judgedProgramme } from '@/lib/programme/judged'
+import { readMachineLog } from '@/lib/queries/works/machine-log'
+import { readMachineRecord, readMachineRecords } from '@/lib/queries/works/machine-records'
+import { specifiedCharting } from '@/shared/charts/log-chart'
 import { fluxDensityTarget, fluxDensityTolerance } from '@/shared/plan/parameters/control-flux'
 import { openWorld, programmeInput, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
@@ -157,6 +161,56 @@ describe('what was found of a signal', () => {
       rows: [],
     })
     expect(refused).toMatchObject({ ok: false })
+  })
+})
+
+describe('a lasting change of a machine', () => {
+  const reset: InputOf<'add-record'> = {
+    works: { kind: 'machine', code: 'Fluxer 1' },
+    kind: 'chart-reset',
+    rows: [{ log: 'FLUX-1', startsOn: '2026-03-03', name: 'New nozzle' }],
+  }
+  const resetsOf = async (code: string) =>
+    (await judgedProgramme(code))?.state.facts.records.byKind.get('chart-reset') ?? []
+  const phasesOf = async (code: string) => {
+    const { facts } = (await judgedProgramme(code))!.state
+    return specifiedCharting(facts.records.logs.get('flux-density')![0]!, facts).choice.phases
+  }
+
+  test('starts the charts of its log afresh in every programme there, once it is recorded', async () => {
+    expect(await world.as('design', 'add-record', reset)).toMatchObject({ ok: false })
+    const view = (await readMachineLog('Fluxer 1', 'FLUX-1'))!
+    await world.must('production', 'add-record', reset)
+    for (const code of [codes.monday, codes.tuesday])
+      expect(await phasesOf(code)).toEqual([{ startsOn: '2026-03-03', name: 'New nozzle' }])
+    expect(await resetsOf(codes.elsewhere)).toEqual([])
+    const [recorded] = await readMachineRecords(view.machine.id, 'FLUX-1').then((all) =>
+      all.filter(({ kind }) => kind === 'chart-reset'),
+    )
+    expect(recorded).toMatchObject({
+      values: { startsOn: '2026-03-03' },
+      history: { recordedIn: { kind: 'machine', code: 'Fluxer 1' }, withdrawn: null, corrections: [] },
+    })
+  })
+
+  test('is corrected and withdrawn at the machine', async () => {
+    const works = { kind: 'machine', code: 'Fluxer 1' } as const
+    const record = (await resetsOf(codes.monday))[0]!.id
+    await world.must('production', 'correct-record', {
+      works,
+      record,
+      seen: 0,
+      values: { log: 'FLUX-1', startsOn: '2026-03-04', name: 'New nozzle' },
+      reason: 'A day late.',
+    })
+    expect(await phasesOf(codes.monday)).toEqual([{ startsOn: '2026-03-04', name: 'New nozzle' }])
+    expect(await readMachineRecord('Fluxer 1', record)).toMatchObject({
+      values: { startsOn: '2026-03-04' },
+      history: { corrections: [{ reason: 'A day late.' }] },
+    })
+    await world.must('production', 'withdraw-record', { works, record, reason: 'The old one was put back.' })
+    expect(await phasesOf(codes.monday)).toEqual([])
+    expect(await readMachineRecord('Fluxer 2', record)).toBeUndefined()
   })
 })
 

@@ -18,7 +18,7 @@ import { chartedReads, chartedSeries, type ChartedInputs } from '@/shared/logs/c
 import { chartLabel } from '@/shared/charts/chart-words'
 import { LOG_CHARTS } from '@/shared/charts/kinds/log-charts'
 import { askedSignals, canBeCharted, type Charting, type LogSignal } from '@/shared/charts/log-chart'
-import { signalAnswers } from '@/shared/rules/log-record-sources'
+import { chartResets, signalAnswers } from '@/shared/rules/log-record-sources'
 import { falseSignalsExpected, RUN_RULE_SETS, USUAL_RUN_RULES } from '@/shared/charts/run-rule-sets'
 import { keepsBath } from '@/shared/plan/soldering-baths'
 import { count } from '@/shared/rules/measure'
@@ -34,6 +34,7 @@ export const chartSignalsAnsweredRule = rule({
     asked: optional(chartRules),
     charts: optional(processCharts),
     phases: optional(chartPhases),
+    resets: chartResets,
     ...chartedReads,
     process: optional(solderingProcess),
     fluxControl: optional(fluxControlMethod),
@@ -44,6 +45,7 @@ export const chartSignalsAnsweredRule = rule({
     asked = USUAL_RUN_RULES,
     charts,
     phases,
+    resets,
     process,
     fluxControl,
     logs,
@@ -65,7 +67,7 @@ export const chartSignalsAnsweredRule = rule({
       )
     }
     const charted = level.map((log) =>
-      judgeLog(log, { choice: specifiedChart(log, charts, phases), rules: asked }, brought, answers),
+      judgeLog(log, { choice: specifiedChart(log, charts, phases, resets), rules: asked }, brought, answers),
     )
     const parts = charted.map(({ part }) => part)
     const pointsSeen = charted.some(({ drawn }) => drawn)

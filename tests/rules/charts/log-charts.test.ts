@@ -216,7 +216,7 @@ describe('what the specification says of a chart', () => {
     set(processCharts, [{ characteristic: 'bath-temperature', chart: 'individuals', ...over }] as never)
 
   test('nothing: individuals, estimated', () => {
-    expect(specifiedChart(bathLog(JUMP), undefined, undefined)).toEqual(chosen({}))
+    expect(specifiedChart(bathLog(JUMP), undefined, undefined, [])).toEqual(chosen({}))
   })
   test('its row, and the resets of the log itself, the earliest first', () => {
     const phases = [
@@ -225,7 +225,7 @@ describe('what the specification says of a chart', () => {
       { log: 'L-2', startsOn: '2026-01-02', name: 'another log' },
     ]
     const charts = [{ characteristic: 'bath-temperature', chart: 'mean-range', subgroup: 4 }] as const
-    expect(specifiedChart(bathLog(JUMP), charts as never, phases)).toEqual(
+    expect(specifiedChart(bathLog(JUMP), charts as never, phases, [])).toEqual(
       chosen({
         chart: 'mean-range',
         subgroup: 4,
@@ -235,6 +235,30 @@ describe('what the specification says of a chart', () => {
         ],
       }),
     )
+  })
+  test('those recorded at the machine beside its own; of two on one day its own', () => {
+    const own = [{ log: 'L-1', startsOn: '2026-02-02', name: 'own word for it' }]
+    const resets = [
+      { id: '1', log: 'L-1', startsOn: '2026-02-02', name: 'new pump' },
+      { id: '2', log: 'L-1', startsOn: '2026-01-02', name: 'bath renewed' },
+      { id: '3', log: 'L-2', startsOn: '2026-01-03', name: 'another log' },
+    ]
+    expect(specifiedChart(bathLog(JUMP), undefined, own, resets).phases).toEqual([
+      { startsOn: '2026-01-02', name: 'bath renewed' },
+      { startsOn: '2026-02-02', name: 'own word for it' },
+    ])
+  })
+  test('a reset at the machine is to the gate what one of the specification is', () => {
+    const startsOn = addDays(START, 9)
+    const logs = [bathLog(JUMP)]
+    const stated = set(chartPhases, [{ log: 'L-1', startsOn, name: 'mended' }])
+    const recorded = { 'chart-reset': [{ id: '1', log: 'L-1', startsOn, name: 'mended' }] }
+    const judged = findingOf(chartSignalsAnsweredRule, { logs, records: recorded })
+    expect(judged).toEqual(findingOf(chartSignalsAnsweredRule, { logs, values: [stated] }))
+    expect(judged.verdict).toBe('meets')
+    const drawn = (facts: Parameters<typeof factsWith>[0]) => logChart(bathLog(JUMP), factsWith(facts)).panels
+    expect(drawn({ records: recorded })).toEqual(drawn({ values: [stated] }))
+    expect(drawn({ records: recorded })).not.toEqual(drawn({}))
   })
   test('the gate asks about the chart that is specified, not about another', () => {
     const logs = [bathLog(JUMP)]

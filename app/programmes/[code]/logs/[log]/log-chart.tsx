@@ -1,4 +1,6 @@
 import { LogOverTime } from '@/app/drawing/log-over-time'
+import { chartLead, windowDrawn } from '@/app/charts/chart-lead'
+import { PanelPlot } from '@/app/charts/panel-plot'
 import { parameterAddress } from '@/app/addresses'
 import { Empty } from '@/app/ui/empty'
 import { Notice } from '@/app/ui/notice'
@@ -6,16 +8,12 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { processCharts } from '@/shared/plan/parameters/control-charts'
 import type { Log } from '@/shared/records/log'
-import { FEWEST_TO_CHART } from '@/shared/charts/chart-stretches'
 import { PANEL_KINDS } from '@/shared/charts/kinds/panel-kinds'
-import { chartInWords, limitsInWords, withinASentence } from '@/shared/charts/chart-words'
+import { chartInWords, withinASentence } from '@/shared/charts/chart-words'
 import { runsOfLog } from '@/shared/charts/runs-of-log'
 import { logChart, specifiedCharting } from '@/shared/charts/log-chart'
-import { windowInWords } from '@/shared/logs/logged-window'
-import { RUN_RULE_SETS } from '@/shared/charts/run-rule-sets'
 import { chartingAsked, type ChartAsked } from './chart-asked'
 import { ChartForm } from './chart-form'
-import { PanelPlot } from './panel-plot'
 import { RunsAgainstReadings } from './runs-against-readings'
 import { isWithin, panelWithin } from './panel-within'
 
@@ -31,13 +29,10 @@ export function LogChart({ view, log, asked }: LogChartProps) {
   const specified = specifiedCharting(log, facts)
   const instead = chartingAsked(asked, specified)
   const shown = logChart(log, facts, instead)
-  const { series, label, unit, panels, choice, rules, window, leftOut } = shown
+  const { series, label, unit, panels, choice, rules } = shown
   if (series.values.length === 0)
     return <Empty title="No readings yet">Type one in, or import a CSV file, below.</Empty>
-  const specification = {
-    ...(window?.min && { atLeast: window.min.value }),
-    ...(window?.max && { atMost: window.max.value }),
-  }
+  const specification = windowDrawn(shown)
   const ofRuns = runsOfLog(log, facts)
   const runs = ofRuns?.runs.filter(({ at }) => isWithin(at, asked))
   return (
@@ -46,15 +41,7 @@ export function LogChart({ view, log, asked }: LogChartProps) {
       heading="Chart"
       lead={
         <>
-          {panels[0]
-            ? `${chartInWords(choice)}. Limits ${panels[0].phases.map((phase) => (panels[0]!.phases.length > 1 ? `${phase.name}: ${limitsInWords(phase)}` : limitsInWords(phase))).join('; ')}. ${PANEL_KINDS[panels[0].kind].byRunRules ? `Signals by the ${RUN_RULE_SETS[rules].name}.` : ''}`
-            : series.values.length < FEWEST_TO_CHART
-              ? `Control limits are drawn from ${FEWEST_TO_CHART} readings on.`
-              : series.values.every((value) => value === series.values[0])
-                ? 'All readings are alike: no control limits can be drawn.'
-                : `No whole subgroup of ${choice.subgroup} readings: the readings are shown as they are.`}{' '}
-          {leftOut > 0 && panels[0] && `${leftOut} readings make up no whole subgroup and are left out. `}
-          {window && `Specified: ${windowInWords(window)} `}
+          {chartLead(shown)}{' '}
           <a href={parameterAddress(view.code, processCharts.key)}>Which chart is specified</a>
         </>
       }

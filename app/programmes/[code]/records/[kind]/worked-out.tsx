@@ -28,6 +28,7 @@ const NOWHERE = undefined
 /** Where the records of each kind are drawn and worked out, beside the findings that read them. */
 const WORKED_OUT: Readonly<Record<RecordKindKey, WorkedOut | undefined>> = {
   calibration: GAUGES,
+  'chart-reset': { message: 'Logs and their charts', address: logsAddress },
   'defect-signal-answer': { message: 'Defect control charts', address: defectChartsAddress },
   'electrical-test': { message: 'Defects, rates and yields', address: inspectionsAddress },
   'field-exposure': RELIABILITY,

@@ -1,6 +1,12 @@
 import { capitalised } from '@/shared/quantity/capitalised'
 import { notFound } from 'next/navigation'
-import { newLessonAddress, recordKindAddress, recordsAddress, trainedPersonAddress } from '@/app/addresses'
+import {
+  machineRecordAddress,
+  newLessonAddress,
+  recordKindAddress,
+  recordsAddress,
+  trainedPersonAddress,
+} from '@/app/addresses'
 import { CorrectionsShown } from '@/app/corrections/corrections-shown'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
@@ -10,7 +16,7 @@ import { Facts } from '@/app/ui/facts'
 import { CellValue } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
 import { correctionsOf } from '@/lib/queries/corrections'
-import { isRecordedIn } from '@/lib/queries/record-authors'
+import { recordedIn } from '@/lib/queries/record-authors'
 import { refusal } from '@/shared/policy'
 import { ownMember } from '@/shared/own-member'
 import { fieldsCorrected } from '@/shared/records/correction'
@@ -30,7 +36,8 @@ export default programmePage<{ kind: string; record: string }>(
     const stands: Readonly<Record<string, unknown>> = { ...row }
     const corrections = (await correctionsOf([id])).get(id) ?? []
     // Of the works, or of another programme, it is corrected where it was recorded.
-    const isHere = await isRecordedIn(visit.view.state.programme.id, id)
+    const place = await recordedIn(id)
+    const isHere = place.trailId === visit.view.state.programme.id
     const title = capitalised(kind.label)
     return (
       <ProgrammeSheet
@@ -71,6 +78,12 @@ export default programmePage<{ kind: string; record: string }>(
                 It is kept with{' '}
                 <a href={trainedPersonAddress(String(stands['worker']), id)}>the people of the works</a>,
                 where it is corrected and withdrawn.
+              </p>
+            )}
+            {place.kind === 'machine' && (
+              <p>
+                It is kept at <a href={machineRecordAddress(place.code, id)}>machine {place.code}</a>, where
+                it is corrected and withdrawn.
               </p>
             )}
             {corrections.length > 0 && (

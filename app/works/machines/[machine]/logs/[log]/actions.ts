@@ -1,11 +1,16 @@
 'use server'
+import { machineLogAddress } from '@/app/addresses'
 import { rowFromForm } from '@/app/forms/column-value'
-import { formAction } from '@/app/forms/form-action'
+import { formAction, previewedAction } from '@/app/forms/form-action'
 import { text } from '@/app/forms/typed-text'
 import { instantInForm } from '@/app/forms/instant-in-form'
 import { findCharacteristic } from '@/shared/records/characteristics'
+import { chartReset } from '@/shared/records/kinds/chart-reset'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
 import { Refused } from '@/shared/refused'
+
+/** The log is the one of the page. */
+const { log: _log, ...OF_THE_RESET } = chartReset.columns
 
 /** One reading typed in at the line. */
 export const addReading = formAction('add-readings', {
@@ -18,4 +23,13 @@ export const addReading = formAction('add-readings', {
     },
     mapping: () => null,
   },
+})
+
+/** From a day on the charts of a machine's log have limits of their own. */
+export const setLimitsAgain = previewedAction('add-record', {
+  own: {
+    kind: () => chartReset.key,
+    rows: (form) => [{ log: text(form, 'log'), ...rowFromForm(form, 'rows.0', OF_THE_RESET) }],
+  },
+  then: (_done, form) => `${machineLogAddress(text(form, 'works.code'), text(form, 'log'))}#resets`,
 })

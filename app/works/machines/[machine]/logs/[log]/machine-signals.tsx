@@ -1,3 +1,4 @@
+import { machineRecordAddress } from '@/app/addresses'
 import { answerSignals } from '@/app/signals/actions'
 import { AnswerTicked } from '@/app/signals/answer-ticked'
 import { SignalAnswer } from '@/app/signals/signal-answer'
@@ -14,14 +15,25 @@ import { signalsOfAll, type SharedSignal } from './shared-signals'
 
 const SHOWN = 50
 
+interface MachineSignalsProps {
+  view: MachineLogView
+  actor: Actor
+  /** The ids of what was recorded at the machine. */
+  recordedHere: ReadonlySet<string>
+}
+
 /** The signals of every programme that reads the log, each once, with its cause or a box to tick and answer. */
-export function MachineSignals({ view, actor }: { view: MachineLogView; actor: Actor }) {
+export function MachineSignals({ view, actor, recordedHere }: MachineSignalsProps) {
   const signals = signalsOfAll(view.readBy)
   const open = signals.filter(({ asked, answer }) => asked && !answer)
   const may = !refusal('add-record', actor, RECORD_KINDS['signal-answer'])
   const table =
     signals.length > 0 ? (
-      <SignalTable signals={signals} may={may} />
+      <SignalTable
+        signals={signals}
+        may={may}
+        addressOf={(id) => (recordedHere.has(id) ? machineRecordAddress(view.machine.code, id) : undefined)}
+      />
     ) : (
       <Empty title="No signal">No chart of a programme shows one.</Empty>
     )
@@ -48,7 +60,14 @@ export function MachineSignals({ view, actor }: { view: MachineLogView; actor: A
   )
 }
 
-function SignalTable({ signals, may }: { signals: readonly SharedSignal[]; may: boolean }) {
+interface SignalTableProps {
+  signals: readonly SharedSignal[]
+  may: boolean
+  /** The page of an answer that was recorded at the machine. */
+  addressOf: (answer: string) => string | undefined
+}
+
+function SignalTable({ signals, may, addressOf }: SignalTableProps) {
   const shown = signals.slice(0, SHOWN)
   return (
     <RuledTable
@@ -69,6 +88,7 @@ function SignalTable({ signals, may }: { signals: readonly SharedSignal[]; may: 
           cell: ({ answer, asked, chartRule, readingAt, message }) => (
             <SignalAnswer
               answer={answer}
+              address={answer && addressOf(answer.id)}
               asked={asked}
               may={may}
               names={[chartRule, readingAt]}

@@ -1,7 +1,6 @@
 import { notFound } from 'next/navigation'
 import { logAddress, machineAddress, machineLogAddress, worksAddress } from '@/app/addresses'
 import { addressPart } from '@/app/address-part'
-import { EveryNumberOverTime } from '@/app/drawing/every-number-over-time'
 import { CsvUpload } from '@/app/imports/csv-upload'
 import { NewestReadings } from '@/app/signals/newest-readings'
 import { ButtonLink } from '@/app/ui/button'
@@ -10,21 +9,27 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { readInstruments } from '@/lib/queries/instruments'
+import type { Recorded } from '@/lib/queries/recorded'
+import { readMachineRecords } from '@/lib/queries/works/machine-records'
 import { readMachineLog, type MachineLogView } from '@/lib/queries/works/machine-log'
 import { windowInWords } from '@/shared/logs/logged-window'
 import { refusal } from '@/shared/policy'
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Characteristic } from '@/shared/records/characteristic'
+import { LEVEL_CHARACTERISTICS } from '@/shared/logs/level-characteristics'
+import { chartReset } from '@/shared/records/kinds/chart-reset'
+import type { RecordOf } from '@/shared/records/record-kinds'
 import { findCharacteristic } from '@/shared/records/characteristics'
-import { Due, Narrowest } from '../../../../log-table'
+import { Due } from '../../../../log-table'
 import { visitWorks } from '../../../../visit-works'
 import { WorksSheet } from '../../../../works-sheet'
+import { MachineChart } from './machine-chart'
 import { MachineSignals } from './machine-signals'
 import { ReadingForm } from './reading-form'
+import { Resets } from './resets'
 
 interface MachineLogPageProps {
   readonly params: Promise<{ machine: string; log: string }>
-  readonly searchParams: Promise<{ refused?: string }>
+  readonly searchParams: Promise<{ refused?: string; as?: string }>
 }
 
 export const generateMetadata = async ({ params }: MachineLogPageProps) => ({
@@ -38,9 +43,13 @@ export default async function MachineLogPage({ params, searchParams }: MachineLo
   const address = machineLogAddress(machine, logName)
   const { person, actor } = await visitWorks(address)
   const [view, instruments] = await Promise.all([readMachineLog(machine, logName), readInstruments()])
+  const { refused, as } = await searchParams
   const characteristic = view && findCharacteristic(view.log.characteristic)
   if (!view || !characteristic) notFound()
   const may = !refusal('add-readings', actor) && view.machine.closedAt === null
+  const charted = LEVEL_CHARACTERISTICS.some((key) => key === characteristic.key)
+  const records = await readMachineRecords(view.machine.id, logName)
+  const resets = records.filter(({ kind }) => kind === chartReset.key)
   const typed = may && !characteristic.comesWhole
   const instrument = instruments.find(({ id }) => id === view.log.instrumentId)
   return (
@@ -65,7 +74,7 @@ export default async function MachineLogPage({ params, searchParams }: MachineLo
           </ButtonLink>
         </p>
       )}
-      <OverTime view={view} characteristic={characteristic} />
+      <MachineChart view={view} characteristic={characteristic} resets={valuesOf(resets)} as={as} />
       <ByProgramme view={view} />
       {typed && (
         <Section
@@ -76,40 +85,27 @@ export default async function MachineLogPage({ params, searchParams }: MachineLo
           <ReadingForm machine={machine} log={logName} characteristic={characteristic} />
         </Section>
       )}
-      <MachineSignals view={view} actor={actor} />
+      <MachineSignals
+        view={view}
+        actor={actor}
+        recordedHere={new Set(records.map(({ history }) => history.id))}
+      />
+      {charted && (
+        <Resets
+          machine={machine}
+          log={logName}
+          resets={resets}
+          actor={actor}
+          open={view.machine.closedAt === null}
+        />
+      )}
       <NewestReadings log={view.log} characteristic={characteristic} />
       {may && (
         <Section id="import" heading="Import readings from a file">
-          <CsvUpload action={`${address}/file`} refused={(await searchParams).refused} />
+          <CsvUpload action={`${address}/file`} refused={refused} />
         </Section>
       )}
     </WorksSheet>
-  )
-}
-
-/** Every number that is read, against time; the window is that common to all programmes of the line. */
-function OverTime({
-  view: { log, state },
-  characteristic,
-}: {
-  view: MachineLogView
-  characteristic: Characteristic
-}) {
-  if (log.readings.count === 0)
-    return <Empty title="No readings yet">Type one in, or import a CSV file, below.</Empty>
-  return (
-    <Section
-      id="chart"
-      heading="Over time"
-      lead={
-        <>
-          Window common to the programmes of the line: <Narrowest log={state} />. Each programme’s own page
-          draws the control chart that it specifies.
-        </>
-      }
-    >
-      <EveryNumberOverTime log={log} characteristic={characteristic} />
-    </Section>
   )
 }
 
@@ -167,6 +163,10 @@ function ByProgramme({ view: { readBy, state } }: { view: MachineLogView }) {
     </Section>
   )
 }
+
+/** The resets as charts read them. */
+const valuesOf = (resets: readonly Recorded[]): RecordOf<'chart-reset'>[] =>
+  resets.map(({ values, history: { id } }) => ({ ...(values as Omit<RecordOf<'chart-reset'>, 'id'>), id }))
 
 const against = (state: MachineLogView['state'], code: string) =>
   state.against.find(({ programme }) => programme === code)
