@@ -1,4 +1,4 @@
-/* A browser without scripts, as far as tests need one: it signs in. */
+/* A browser without scripts, as far as tests need one: it signs in, and sends a form as it stands on a page. */
 
 /** The cookies of a session, as a `cookie` header. */
 export async function signedInAt(
@@ -24,3 +24,23 @@ const cookiesOf = (response: Response): string =>
     .getSetCookie()
     .map((cookie) => cookie.split(';')[0] ?? '')
     .join('; ')
+
+/** The hidden fields of the form of that name, as a page has them. */
+export function hiddenFieldsOf(page: string, form: string): Readonly<Record<string, string>> {
+  const from = page
+    .split('<form')
+    .find((part) => part.slice(0, part.indexOf('>')).includes(`aria-label="${form}"`))
+  if (!from) throw new Error(`The page has no form “${form}”.`)
+  const fields = [...from.slice(0, from.indexOf('</form>')).matchAll(/<input type="hidden"[^>]*>/g)]
+  return Object.fromEntries(
+    fields.map(([field]) => [attributeOf(field, 'name'), attributeOf(field, 'value')]),
+  )
+}
+
+const attributeOf = (tag: string, name: string): string =>
+  (new RegExp(` ${name}="([^"]*)"`).exec(tag)?.[1] ?? '')
+    .replaceAll('&quot;', '"')
+    .replaceAll('&#x27;', "'")
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&amp;', '&')

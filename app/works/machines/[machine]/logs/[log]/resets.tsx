@@ -63,7 +63,7 @@ export function Resets({ machine, log, resets, actor, open }: ResetsProps) {
           ]}
         />
       ) : (
-        <p>None: the limits rest on all readings.</p>
+        <p>None.</p>
       )}
       {mayAdd && <AddReset machine={machine} log={log} />}
     </Section>
