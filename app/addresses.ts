@@ -114,9 +114,14 @@ export const worksTrailAddress = ({ kind, code }: WorksSubject): string =>
 const inProgramme = (code: string, rest = ''): string => `/programmes/${encodeURIComponent(code)}${rest}`
 
 export const routeCardAddress = (code: string): string => inProgramme(code)
-/** Where an open page of a programme, drawn as of some facts, hears that they have changed. */
+/** What an address of news says of the facts that the page was drawn as of. */
+export const AS_OF = 'as-of'
+/** Where an open page of a programme hears that what it was drawn as of has changed. */
 export const liveAddress = (code: string, asOf: string): string =>
-  `${inProgramme(code, '/live')}?as-of=${asOf}`
+  `${inProgramme(code, '/live')}?${AS_OF}=${asOf}`
+/** The same for a desk, and for the pages of the lines. */
+export const deskLiveAddress = (mark: string): string => `/live?${AS_OF}=${mark}`
+export const worksLiveAddress = (mark: string): string => `/works/live?${AS_OF}=${mark}`
 export const itemAddress = (code: string, item: string): string =>
   inProgramme(code, `/items/${encodeURIComponent(item)}`)
 /** The values to state first, one form after another; from one of them on. */

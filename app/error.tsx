@@ -1,4 +1,5 @@
 'use client'
+import { Nearby } from '@/app/frame/nearby'
 import { Button } from '@/app/ui/button'
 import { Notice } from '@/app/ui/notice'
 import { Sheet } from '@/app/ui/sheet'
@@ -15,6 +16,7 @@ export default function ErrorPage({
   return (
     <Sheet
       place={[{ text: 'Something broke' }]}
+      nav={<Nearby />}
       titleBlock={<TitleBlock title="Something broke" cells={[]} />}
     >
       <Notice kind="warning" announced title="The page could not be drawn">

@@ -14,6 +14,7 @@ import { ButtonLink } from '@/app/ui/button'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { Notice } from '@/app/ui/notice'
+import { trailsOfDesk } from '@/lib/live/watched-trails'
 import { deskOf, type Desk } from '@/lib/queries/desk'
 import { dateAtWorks } from '@/lib/settings/works'
 import type { Bearing } from '@/shared/desk/desk-entry'
@@ -28,6 +29,7 @@ export default async function DeskPage() {
   const person = await requirePerson(deskAddress())
   if (person.auditor) redirect(programmesAddress())
   if (person.administrator) redirect(instrumentsAddress())
+  const { mark } = await trailsOfDesk(person.personId)
   const desk = await deskOf(person)
   const today = dateAtWorks(new Date())
   const of = (bearing: Bearing) => desk.lines.filter((line) => line.bearing === bearing)
@@ -40,7 +42,8 @@ export default async function DeskPage() {
     <DeskSheet
       person={person}
       at={deskAddress()}
-      title={'My work'}
+      newsSince={mark}
+      title="My work"
       supplement="What is possible now, over all programmes; oldest due first"
       cells={[
         { label: 'Others wait for me', value: of('others wait').length },

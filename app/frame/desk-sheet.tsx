@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import * as to from '@/app/addresses'
 import { DoneNotice } from '@/app/forms/done-notice'
 import { PersonCorner } from '@/app/frame/person-corner'
+import { RenewWithNews } from '@/app/frame/renew-with-news'
 import { PlaceNav, type Place } from '@/app/ui/place-nav'
 import { Sheet } from '@/app/ui/sheet'
 import { TitleBlock, type TitleCell } from '@/app/ui/title-block'
@@ -14,11 +15,22 @@ interface DeskSheetProps {
   supplement?: ReactNode
   cells?: readonly TitleCell[]
   place?: readonly { text: string; href?: string }[]
+  /** How far the trails behind the page are: it then renews itself with their news. */
+  newsSince?: string
   children: ReactNode
 }
 
 /** The frame of the pages outside any programme. */
-export function DeskSheet({ person, at, title, supplement, cells = [], place, children }: DeskSheetProps) {
+export function DeskSheet({
+  person,
+  at,
+  title,
+  supplement,
+  cells = [],
+  place,
+  newsSince,
+  children,
+}: DeskSheetProps) {
   return (
     <Sheet
       place={place ?? [{ text: title }]}
@@ -27,6 +39,7 @@ export function DeskSheet({ person, at, title, supplement, cells = [], place, ch
       titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
       said={<DoneNotice />}
     >
+      {newsSince !== undefined && <RenewWithNews from={to.deskLiveAddress(newsSince)} />}
       {children}
     </Sheet>
   )

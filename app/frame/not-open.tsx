@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import { deskAddress } from '@/app/addresses'
+import { Nearby } from '@/app/frame/nearby'
 import { ButtonLink } from '@/app/ui/button'
 import { Notice } from '@/app/ui/notice'
 import { Sheet } from '@/app/ui/sheet'
@@ -11,6 +12,7 @@ import { whoMay } from '@/shared/policy'
 export const NotOpen = ({ children }: { children: ReactNode }) => (
   <Sheet
     place={[{ text: 'Not open to you' }]}
+    nav={<Nearby />}
     titleBlock={<TitleBlock title="This sheet is not open to you" cells={[]} />}
   >
     <Notice kind="refusal">{children}</Notice>

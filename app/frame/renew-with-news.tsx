@@ -4,25 +4,33 @@ import { useEffect, useState } from 'react'
 import { isUnsaved } from '@/app/forms/unsaved'
 import { Notice } from '@/app/ui/notice'
 
-/** News that come close together renew the page once. */
+/** News that come within this time renew the page once. */
 const GATHERED_MS = 1_500
+
+interface RenewWithNewsProps {
+  /** Where it hears of them. */
+  from: string
+  /** For a page that much happens on: as long as that, ms. */
+  gatheredMs?: number
+}
 
 /**
  * Renews the page when what it shows has changed, while it is looked at. Where something is typed and not sent, the
  * page stays as it is and says so instead.
  */
-export function RenewWithNews({ from }: { from: string }) {
+export function RenewWithNews({ from, gatheredMs = GATHERED_MS }: RenewWithNewsProps) {
   const router = useRouter()
   const [held, setHeld] = useState(false)
   useEffect(() => {
     let news: EventSource | undefined
     let soon: ReturnType<typeof setTimeout> | undefined
     const renew = () => {
-      clearTimeout(soon)
-      soon = setTimeout(() => {
+      // From the first of them on: a machine that pushes every second would put it off for ever.
+      soon ??= setTimeout(() => {
+        soon = undefined
         if (isUnsaved()) setHeld(true)
         else router.refresh()
-      }, GATHERED_MS)
+      }, gatheredMs)
     }
     const listen = () => {
       news?.close()
@@ -38,10 +46,10 @@ export function RenewWithNews({ from }: { from: string }) {
       clearTimeout(soon)
       document.removeEventListener('visibilitychange', listen)
     }
-  }, [from, router])
+  }, [from, gatheredMs, router])
   if (!held) return null
   return (
-    <Notice kind="info" announced title="Others have changed this programme">
+    <Notice kind="info" announced title="Something here has changed meanwhile">
       This page shows it as it was, so that nothing you typed is lost. Send what you typed, or load the page
       again.
     </Notice>

@@ -13,6 +13,7 @@ import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
+import { trailsOfTheWorks } from '@/lib/live/watched-trails'
 import { readLineStates, type LineState } from '@/lib/queries/works/line-states'
 import { refusal } from '@/shared/policy'
 import { RunningOut } from './running-out'
@@ -25,6 +26,7 @@ export const metadata = { title: 'Works – Liquidus' }
 /** What whoever runs the lines opens in the morning: each line with its last readings, what is due, what is open. */
 export default async function WorksPage() {
   const { person, actor } = await visitWorks(worksAddress())
+  const { mark } = await trailsOfTheWorks()
   const lines = await readLineStates()
   const open = lines.filter(({ closedAt }) => closedAt === null)
   const logs = open.flatMap(logsOf)
@@ -34,6 +36,7 @@ export default async function WorksPage() {
       person={person}
       at={worksAddress()}
       title="Works"
+      newsSince={mark}
       supplement="What the lines are doing, against what today’s programmes specify"
       cells={[
         { label: 'Lines', value: open.length },

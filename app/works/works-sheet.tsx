@@ -1,7 +1,8 @@
 import { DoneNotice } from '@/app/forms/done-notice'
 import type { ReactNode } from 'react'
-import { deskAddress, worksAddress } from '@/app/addresses'
+import { deskAddress, worksAddress, worksLiveAddress } from '@/app/addresses'
 import { PersonCorner } from '@/app/frame/person-corner'
+import { RenewWithNews } from '@/app/frame/renew-with-news'
 import { PlaceNav } from '@/app/ui/place-nav'
 import { Sheet } from '@/app/ui/sheet'
 import { TitleBlock, type TitleCell } from '@/app/ui/title-block'
@@ -17,8 +18,13 @@ interface WorksSheetProps {
   cells?: readonly TitleCell[]
   /** Further places below the works, the page itself last. */
   place?: readonly { text: string; href?: string }[]
+  /** How far the trails behind the page are: it then renews itself with their news. */
+  newsSince?: string
   children: ReactNode
 }
+
+/** Machines push all day: the lines are drawn again so often at the most. */
+const GATHERED_MS = 10_000
 
 /** The frame of every page of the works. */
 export function WorksSheet({
@@ -28,6 +34,7 @@ export function WorksSheet({
   supplement,
   cells = [],
   place = [],
+  newsSince,
   children,
 }: WorksSheetProps) {
   return (
@@ -41,6 +48,9 @@ export function WorksSheet({
       titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
       said={<DoneNotice />}
     >
+      {newsSince !== undefined && (
+        <RenewWithNews from={worksLiveAddress(newsSince)} gatheredMs={GATHERED_MS} />
+      )}
       {children}
     </Sheet>
   )

@@ -31,8 +31,11 @@ test('Ines sees what she can do now, asks Petra, is away, and Tomas stands in fo
     await form.locator('[name="to"]').selectOption('production')
     await form.locator('[name="question"]').fill(QUESTION)
     await form.locator('[name="dueOn"]').fill(day(9))
-    await send(ines, form.getByRole('button').last())
+    // Petra's desk is open meanwhile, and renews itself.
+    const listens = petra.waitForRequest(/\/live\?/)
     await petra.goto('/')
+    await listens
+    await send(ines, form.getByRole('button').last())
     await expect(petra.locator('#others-wait').getByRole('link', { name: QUESTION })).toBeVisible()
     await ines.goto('/')
     await expect(ines.locator('#you-wait').getByRole('link', { name: QUESTION })).toBeVisible()

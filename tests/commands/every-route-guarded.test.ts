@@ -58,6 +58,9 @@ const ROUTES: Readonly<Record<string, { may: Role; mayNot: Role | 'nobody' }>> =
   'GET works/people/[person]/[record]/certificates/[evidence]': { may: 'stranger', mayNot: 'nobody' },
   'POST works/people/[person]/[record]/certificates': { may: 'production', mayNot: 'design' },
   'POST tables/rows': { may: 'production', mayNot: 'nobody' },
+  // Their own desk: whoever is signed in has one.
+  'GET live': { may: 'stranger', mayNot: 'nobody' },
+  'GET works/live': { may: 'stranger', mayNot: 'administrator' },
   'GET programmes/[code]/live': { may: 'auditor', mayNot: 'stranger' },
   'GET programmes/[code]/tables/[table]': { may: 'production', mayNot: 'stranger' },
   'GET programmes/[code]/trail/bundle': { may: 'auditor', mayNot: 'stranger' },

@@ -19,6 +19,7 @@ import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
+import { trailsOfTheWorks } from '@/lib/live/watched-trails'
 import { readLineStates, type LineState } from '@/lib/queries/works/line-states'
 import { refusal } from '@/shared/policy'
 import { MACHINE_KINDS, machineKindName } from '@/shared/works/machine-kind'
@@ -39,6 +40,7 @@ export const generateMetadata = async ({ params }: LinePageProps) => ({
 export default async function LinePage({ params }: LinePageProps) {
   const code = addressPart((await params).line)
   const { person, actor } = await visitWorks(lineAddress(code))
+  const { mark } = await trailsOfTheWorks()
   const [line] = await readLineStates(code)
   if (!line) notFound()
   const open = line.machineStates.filter(({ closedAt }) => closedAt === null)
@@ -48,6 +50,7 @@ export default async function LinePage({ params }: LinePageProps) {
       person={person}
       at={worksAddress()}
       title={`${line.code}: ${line.name}`}
+      newsSince={mark}
       place={[{ text: line.code }]}
       cells={[
         { label: 'Machines', value: open.length },

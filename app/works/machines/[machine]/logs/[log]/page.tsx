@@ -8,6 +8,7 @@ import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
+import { trailsOfTheWorks } from '@/lib/live/watched-trails'
 import { readInstruments } from '@/lib/queries/instruments'
 import type { Recorded } from '@/lib/queries/recorded'
 import { readMachineRecords } from '@/lib/queries/works/machine-records'
@@ -42,6 +43,7 @@ export default async function MachineLogPage({ params, searchParams }: MachineLo
   const [machine, logName] = [addressPart(code), addressPart(name)]
   const address = machineLogAddress(machine, logName)
   const { person, actor } = await visitWorks(address)
+  const { mark } = await trailsOfTheWorks()
   const [view, instruments] = await Promise.all([readMachineLog(machine, logName), readInstruments()])
   const { refused, as } = await searchParams
   const characteristic = view && findCharacteristic(view.log.characteristic)
@@ -58,6 +60,7 @@ export default async function MachineLogPage({ params, searchParams }: MachineLo
       at={worksAddress()}
       title={`${logName}: ${characteristic.label}`}
       supplement={characteristic.help}
+      newsSince={mark}
       place={[{ text: machine, href: machineAddress(machine) }, { text: logName }]}
       cells={[
         { label: 'Line', value: view.line.code },
