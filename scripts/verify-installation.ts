@@ -1,38 +1,26 @@
-import { existsSync } from 'node:fs'
-import { join } from 'node:path'
 import { withConnection } from '@/lib/db/connect'
-import { runningDatabaseUrl, startEmbeddedServer, type EmbeddedServer } from '@/lib/db/embedded-server'
 import { readerOver } from '@/lib/db/row-reader'
-import type { Settings } from '@/lib/settings/settings'
 import { StartRefused } from '@/lib/settings/start-refused'
 import { allTrails } from '@/lib/trail/all-trails'
 import { verdictOnStored, type FilesSeen } from '@/lib/trail/verify-stored'
 import { say } from '@/scripts/progress'
-import { readSettingsWithFile } from '@/scripts/settings-with-file'
+import { notDone, withInstallation } from '@/scripts/with-installation'
 import { breakCountOf, breaksInWords, type StoredVerdict } from '@/shared/stored/stored-verdict'
 
 const MAX_BREAKS_SAID = 20
 
 /** Verifies the trails of these codes, or all of them; answers the exit code. */
 export async function verifyInstallation(codes: readonly string[]): Promise<0 | 1 | 2> {
-  let server: EmbeddedServer | undefined
   try {
-    const settings = readSettingsWithFile()
-    process.env.LIQUIDUS_DATA = settings.dataFolder
-    const url = settings.databaseUrl ?? runningDatabaseUrl(settings.dataFolder)
-    if (!url) server = await startEmbeddedServer(existingFolder(settings))
-    process.env.DATABASE_URL = url ?? server?.url
-    return await verifyTrails(process.env.DATABASE_URL ?? '', codes)
+    return await withInstallation(({ url }) => verifyTrails(url, codes))
   } catch (error) {
-    say(`Not checked: ${notChecked(error)}`)
+    say(`Not checked: ${notDone(error)}`)
     return 2
-  } finally {
-    await server?.stop()
   }
 }
 
 /** Says of each trail what was found. */
-async function verifyTrails(url: string, codes: readonly string[]): Promise<0 | 1 | 2> {
+export async function verifyTrails(url: string, codes: readonly string[]): Promise<0 | 1 | 2> {
   const trails = await withConnection(url, (client) => allTrails(readerOver(client)))
   const unknown = codes.filter((code) => !trails.some((trail) => trail.code === code))
   if (unknown.length > 0) throw new StartRefused(`There is no programme ${unknown.join(', ')}.`)
@@ -58,22 +46,4 @@ function* verdictInLines(code: string, verdict: StoredVerdict): Generator<string
     yield `  time runs backwards: entry ${seq} says ${at}, the one before it ${before}`
   if (stored.unhashedRows > 0)
     yield `  ${stored.unhashedRows} rows were written before their content was hashed, so that not all of them could be compared`
-}
-
-/** A private database is started for the verification, but never made for it. */
-function existingFolder({ dataFolder }: Settings): string {
-  if (existsSync(join(dataFolder, 'postgres', 'PG_VERSION'))) return dataFolder
-  throw new StartRefused(
-    `There is no installation in ${dataFolder}. Name its folder in LIQUIDUS_DATA, or its database in DATABASE_URL.`,
-  )
-}
-
-/** Tables or columns that are not there: the database is not of this version. */
-const OTHER_VERSION = new Set(['42P01', '42703'])
-
-function notChecked(error: unknown): string {
-  if (error instanceof StartRefused) return error.message
-  if (OTHER_VERSION.has(String((error as { code?: unknown }).code)))
-    return 'The database is of another version. Start this Liquidus once, which brings it up to date.'
-  return String((error as Error).stack)
 }

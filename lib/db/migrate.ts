@@ -38,9 +38,21 @@ const BOOKKEEPING = `CREATE TABLE IF NOT EXISTS "_prisma_migrations" (
  * Brings a database to the newest migration, each in a transaction of its own; several instances starting
  * at once wait for each other. Returns the names of those applied now.
  * Throws StartRefused when an applied migration has changed, is missing here, or was left half done.
+ *
+ * @param upTo no others than these, which must all be here as they were
  */
-export async function migrate(url: string, folder: string): Promise<string[]> {
-  const migrations = readMigrations(folder)
+export async function migrate(
+  url: string,
+  folder: string,
+  upTo?: readonly Pick<Migration, 'name' | 'checksum'>[],
+): Promise<string[]> {
+  const all = readMigrations(folder)
+  if (upTo)
+    pendingMigrations(
+      all,
+      upTo.map(({ name, checksum }) => ({ migration_name: name, checksum, finished_at: new Date(0) })),
+    )
+  const migrations = upTo ? all.filter(({ name }) => upTo.some((one) => one.name === name)) : all
   return withConnection(url, async (client) => {
     await checkServer(client)
     await client.query('SELECT pg_advisory_lock($1)', [MIGRATION_LOCK])
@@ -50,6 +62,9 @@ export async function migrate(url: string, folder: string): Promise<string[]> {
     return pending.map(({ name }) => name)
   })
 }
+
+/** Their names, in order. */
+export const migrationsIn = (folder: string): string[] => readMigrations(folder).map(({ name }) => name)
 
 function readMigrations(folder: string): Migration[] {
   if (!existsSync(folder)) return []

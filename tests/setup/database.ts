@@ -22,6 +22,9 @@ export interface FreshDatabase {
  */
 export const freshDatabase = (): Promise<FreshDatabase> => databaseFrom(inject('testDatabase').template)
 
+/** A database without a table. */
+export const emptyDatabase = (): Promise<FreshDatabase> => databaseFrom('template0')
+
 /** The same as an earlier version left it, whose last migration is the one named. */
 export async function databaseUpTo(lastMigration: string): Promise<FreshDatabase> {
   const made = await databaseFrom('template0')
