@@ -178,6 +178,20 @@ test('axe finds no fault on the sign-in', async ({ page }) => {
   await expectNoFault(page)
 })
 
+/** Screens with something on the phone that the desk does not show: drawers, stacked rows, the bench’s own order. */
+const OTHER_ON_PHONE: ReadonlySet<string> = new Set([
+  'desk',
+  'route card',
+  'item of the specification',
+  'margins',
+  'one lot',
+  'works',
+  'bench',
+  'blind call',
+  'trail',
+  'people',
+])
+
 for (const [who, screens] of Object.entries(SCREENS) as [DemoPerson, readonly Screen[]][]) {
   test.describe(`axe finds no fault as ${who} sees`, () => {
     let page: Page
@@ -193,7 +207,9 @@ for (const [who, screens] of Object.entries(SCREENS) as [DemoPerson, readonly Sc
         if (typeof open === 'string') await page.goto(open)
         else await open(page)
         // A whole programme on one page, 17,000 elements that are the same at either width: axe looks once.
-        await (name === 'print' ? expectNoFault(page, [DESK]) : expectNoFault(page))
+        await (name === 'print'
+          ? expectNoFault(page, { sizes: [DESK] })
+          : expectNoFault(page, { contrastOnPhone: OTHER_ON_PHONE.has(name) }))
       })
     }
   })

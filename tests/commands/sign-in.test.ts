@@ -192,13 +192,16 @@ describe('an address that is not known', () => {
       await tryAs(email, 'a wrong password', somewhere())
       return performance.now() - began
     }
-    const ratios: number[] = []
-    for (let count = 0; count < 5; count++)
-      ratios.push((await timeOf(`nobody-${count}@test.invalid`)) / (await timeOf(known)))
-    // Without the hash it would be a hundredth, with a hash made for it twice as long.
-    const median = ratios.sort((one, other) => one - other)[2] ?? 0
-    expect(median).toBeGreaterThan(0.6)
-    expect(median).toBeLessThan(1.6)
+    const [unknownMs, knownMs]: [number[], number[]] = [[], []]
+    for (let count = 0; count < 5; count++) {
+      unknownMs.push(await timeOf(`nobody-${count}@test.invalid`))
+      knownMs.push(await timeOf(known))
+    }
+    // The quickest of each, which whatever else the machine does holds up least. Without the hash it would be a
+    // hundredth, with a hash made for it twice as long.
+    const ratio = Math.min(...unknownMs) / Math.min(...knownMs)
+    expect(ratio).toBeGreaterThan(0.6)
+    expect(ratio).toBeLessThan(1.6)
   })
 
   const hashOf = async (who: keyof World['person']) =>

