@@ -75,7 +75,9 @@ export function LotLead({ lot, held, addressOf, test, children }: LotLeadProps) 
                 own={rowOf(strip.own, () => undefined)}
                 earlier={strip.earlier.map((readings) => rowOf(readings, addressOf))}
               />
-              <Facts facts={factsOf(strip)} />
+              <div className="lot-lead-facts">
+                <Facts facts={factsOf(strip)} />
+              </div>
             </div>
           ))}
         </div>

@@ -58,8 +58,8 @@ export default programmePage<{ lot: string }>(
           return (
             <>
               <LeadInProgramme view={view} lot={lot} />
-              {lot.atWorks && <AtTheWorks lot={lot} at={lot.atWorks} />}
               <WhatStands view={view} lot={lot} parts={parts} />
+              {lot.atWorks && <AtTheWorks lot={lot} at={lot.atWorks} />}
               <Sampling view={view} lot={lot} />
               <LotFindings view={view} parts={parts} />
               <LotTests view={view} lot={lot} at={at} corrections={corrections} />

@@ -18,11 +18,16 @@ interface TestPicturesProps {
 
 type Picture = (props: TestPicturesProps) => ReactNode
 
-/** Dots against their limit; of a method's only test they lead the page already. */
+/** Dots against their limit; those of the only test of its kind lead the page already. */
 function Dots({ view, lot, test, method }: TestPicturesProps) {
   const column = method.columns[method.charted]
   const drawn = DRAWN[method.key]
-  const alone = lot.tests.filter((other) => other.method === test.method).length === 1
+  const alone = !lot.tests.some(
+    (other) =>
+      other !== test &&
+      other.method === test.method &&
+      other.conditions['deposit'] === test.conditions['deposit'],
+  )
   if (column?.kind !== 'number' || !drawn || alone) return null
   return (
     <div className="picture-row">
