@@ -30,7 +30,7 @@ export function AssembliesSeen({ view, find, page }: AssembliesSeenProps) {
           first="First inspect an assembly: say how closely, how many joints, and what was at fault."
           refused={refusal('record-inspection', view.actor)}
           href={benchAddress(view.code)}
-          does="Inspect at the bench"
+          does="Inspect the first assembly"
         />
       </Empty>
     )
