@@ -5,7 +5,7 @@ import { Axes } from './axes'
 import { Drawing } from './drawing'
 import { frameOf } from './frame'
 import { UprightLimit } from './limit-line'
-import { logTicks } from './log-ticks'
+import { logTicks, logTicksAcross } from './log-ticks'
 import type { Numbers } from './numbers-table'
 import {
   BandLayer,
@@ -91,7 +91,10 @@ export function Curves(props: CurvesProps) {
     >
       <Axes
         frame={frame}
-        across={{ title: axisTitle(across.label, printedUnit(across.unit)), ticks: ticksOf(across, x, 6) }}
+        across={{
+          title: axisTitle(across.label, printedUnit(across.unit)),
+          ticks: across.log ? logTicksAcross(across.from, across.to, x) : ticksOf(across, x, 6),
+        }}
         up={{ title: axisTitle(up.label, printedUnit(up.unit)), ticks: upTicks }}
       />
       {bands.map((band) => (

@@ -92,5 +92,10 @@ function faultsInSight(): PictureFaults {
         )
     }
   }
+  // On a phone a table may be moved in its box; where there is room for a desk it stands whole.
+  const isDesk = window.innerWidth > 1000
+  for (const table of isDesk ? document.querySelectorAll('main .drawing .ruled-scroll') : [])
+    if (inSight(table) && table.scrollWidth > table.clientWidth + 1)
+      faults.push(`${said(table)} runs out of its box: ${table.scrollWidth} px in ${table.clientWidth}`)
   return { pictures, faults: [...new Set(faults)] }
 }
