@@ -76,6 +76,8 @@ export function placeAddress(code: string, place: Place): string {
       return withPart(to.partAddress(place.part), place.section)
     case 'instruments':
       return to.instrumentsAddress()
+    case 'lessons':
+      return to.lessonsAddress()
     case 'desk':
       return to.deskAddress()
     case 'desk settings':

@@ -35,7 +35,7 @@ export type Place =
     }
   | { readonly kind: 'works lot'; readonly supplier: string; readonly lot: string }
   | { readonly kind: 'part'; readonly part: string; readonly section?: 'approval' | 'drawings' }
-  | { readonly kind: 'instruments' | 'desk' | 'desk settings' | 'works' }
+  | { readonly kind: 'instruments' | 'desk' | 'desk settings' | 'works' | 'lessons' }
   | { readonly kind: 'person'; readonly personId: string }
   /** With their history of training. */
   | { readonly kind: 'trained person'; readonly name: string }

@@ -6,10 +6,11 @@ import { decimateByColumn, type Point } from './decimate'
 import { Drawing } from './drawing'
 import { extentOf } from './extent'
 import { frameOf } from './frame'
-import { LevelMarks, type Level } from './level-marks'
+import { LevelMarks, levelInWords, type Level } from './level-marks'
 import { stepPath } from './limit-steps'
 import type { Numbers } from './numbers-table'
 import { pointShape } from './point-shape'
+import { roomForText } from './room-for-text'
 import { RUN_LEGEND_HEIGHT, RunMarks, runsDescribed, type RunMark } from './run-marks'
 import { legendHeight, SignalMarks } from './signal-marks'
 import { axisTitle, numberTicks, timeTicks } from './ticks'
@@ -51,9 +52,13 @@ export function ControlPlot(props: ControlPlotProps) {
   const count = places.length
   const stretches = props.stretches ?? [{ name: '', from: 0, to: count }]
   const height = size === 'tall' ? 250 : 190
-  const frame = frameOf(WIDTH, height, { left: 54, right: 160 })
-  const columns = Math.round(frame.right - frame.left)
   const specified = specifiedLevels(specification)
+  const levels = [...specified, ...(limits ? lastLevels(limits, count, props.limitNames) : [])]
+  const frame = frameOf(WIDTH, height, {
+    left: 54,
+    right: Math.max(160, roomForText(levels.map(levelInWords), 'wide') + 18),
+  })
+  const columns = Math.round(frame.right - frame.left)
   const [min, max] = extentOf([
     ...lines,
     ...(limits ? [limits.lower, limits.upper, limits.centre] : []),
@@ -73,7 +78,6 @@ export function ControlPlot(props: ControlPlotProps) {
   const at = places.map(x)
   const kinds = [...new Set(signals.map(({ message }) => message))]
   const signalsHeight = legendHeight(kinds.length)
-  const levels = [...specified, ...(limits ? lastLevels(limits, count, props.limitNames) : [])]
   return (
     <Drawing
       title={props.title}

@@ -5,7 +5,7 @@ import { Axes } from './axes'
 import { Drawing } from './drawing'
 import { frameOf } from './frame'
 import { UprightLimit } from './limit-line'
-import { logTicks } from './log-ticks'
+import { logTicks, logTicksAcross } from './log-ticks'
 import type { Numbers } from './numbers-table'
 import {
   BandLayer,
@@ -19,6 +19,7 @@ import {
   type XY,
 } from './plot-layers'
 import { pointShape, shapeFor } from './point-shape'
+import { roomForText } from './room-for-text'
 import { spreadLabels } from './spread-labels'
 import { axisTitle, numberTicks } from './ticks'
 
@@ -71,9 +72,15 @@ export function Curves(props: CurvesProps) {
     numbersPlace,
     note,
   } = props
-  const frame = frameOf(WIDTH, HEIGHT, { right: props.marginValue ?? 94 })
+  const names = curves.map(({ name }) => name)
+  const { top, bottom } = frameOf(WIDTH, HEIGHT)
+  const y = scaleOf(up, [bottom, top])
+  const upTicks = ticksOf(up, y, 5)
+  const frame = frameOf(WIDTH, HEIGHT, {
+    left: Math.max(46, roomForText(upTicks.map(({ text }) => text)) + 10),
+    right: Math.max(props.marginValue ?? 94, roomForText(names) + 14),
+  })
   const x = scaleOf(across, [frame.left, frame.right])
-  const y = scaleOf(up, [frame.bottom, frame.top])
   const place = { x, y, frame }
   return (
     <Drawing
@@ -84,8 +91,11 @@ export function Curves(props: CurvesProps) {
     >
       <Axes
         frame={frame}
-        across={{ title: axisTitle(across.label, printedUnit(across.unit)), ticks: ticksOf(across, x, 6) }}
-        up={{ title: axisTitle(up.label, printedUnit(up.unit)), ticks: ticksOf(up, y, 5) }}
+        across={{
+          title: axisTitle(across.label, printedUnit(across.unit)),
+          ticks: across.log ? logTicksAcross(across.from, across.to, x) : ticksOf(across, x, 6),
+        }}
+        up={{ title: axisTitle(up.label, printedUnit(up.unit)), ticks: upTicks }}
       />
       {bands.map((band) => (
         <BandLayer key={band.name} place={place} points={band.points} opacity={0.8} />

@@ -9,6 +9,7 @@ import { LevelLimit } from './limit-line'
 import { decadesAround } from './decade-scale'
 import { logTicks } from './log-ticks'
 import { BandLayer, EndNames, LineLayer, RingsLayer } from './plot-layers'
+import { roomForText } from './room-for-text'
 import { timeTicks } from './ticks'
 
 interface RateOverTimeProps {
@@ -31,21 +32,33 @@ const HEIGHT = 280
 
 /** What service has shown of a failure rate, month by month, between its bounds and against the budget. */
 export function RateOverTime({ title, points, allowed, confidencePct }: RateOverTimeProps) {
-  const frame = frameOf(WIDTH, HEIGHT, { left: 62, right: 130 })
   const [min, max] = decadesAround([
     allowed / 2,
     allowed * 2,
     ...points.flatMap(({ lower, rate, upper }) => [lower, rate, upper]),
   ])
+  const fit = (rate: number): string => formatQuantity(rate, 'FIT', 3)
+  const end = points.at(-1)
+  const names = { budget: `budget ${fit(allowed)}`, atMost: end ? `at most ${fit(end.upper)}` : '' }
+  const { top, bottom } = frameOf(WIDTH, HEIGHT)
+  const y = scaleLog([min, max], [bottom, top]).clamp(true)
+  const upTicks = logTicks(min, max, y)
+  const frame = frameOf(WIDTH, HEIGHT, {
+    left: Math.max(
+      62,
+      roomForText(
+        upTicks.map(({ text }) => text),
+        'wide',
+      ) + 10,
+    ),
+    right: Math.max(130, roomForText(Object.values(names), 'wide') + 10),
+  })
   const moments = points.map(({ on }) => instantOf(on))
   const [first = 0, last = 1] = [moments[0], moments.at(-1)]
   const x = scaleUtc([first - 5 * MS_PER_DAY, last + 5 * MS_PER_DAY], [frame.left, frame.right])
-  const y = scaleLog([min, max], [frame.bottom, frame.top]).clamp(true)
   const placed = points.map((point, position) => ({ ...point, at: moments[position] ?? 0 }))
   const level = (rate: number): number => y(Math.max(min, rate))
   const place = { frame, x, y: level }
-  const fit = (rate: number): string => formatQuantity(rate, 'FIT', 3)
-  const end = placed.at(-1)
   return (
     <Drawing
       title={title}
@@ -78,7 +91,7 @@ export function RateOverTime({ title, points, allowed, confidencePct }: RateOver
       <Axes
         frame={frame}
         across={{ title: 'End of the period', ticks: timeTicks(x, 8), grid: false }}
-        up={{ title: 'Failure rate of a board, FIT, logarithmic', ticks: logTicks(min, max, y) }}
+        up={{ title: 'Failure rate of a board, FIT, logarithmic', ticks: upTicks }}
       />
       <LineLayer place={place} ink="line-bound" points={placed.map(({ at, upper }) => [at, upper])} />
       {placed.map(({ on, at, upper }) => (
@@ -95,8 +108,8 @@ export function RateOverTime({ title, points, allowed, confidencePct }: RateOver
       <EndNames
         frame={frame}
         ends={[
-          { name: `budget ${fit(allowed)}`, height: y(allowed) },
-          ...(end ? [{ name: `at most ${fit(end.upper)}`, height: level(end.upper) }] : []),
+          { name: names.budget, height: y(allowed) },
+          ...(end ? [{ name: names.atMost, height: level(end.upper) }] : []),
         ]}
       />
     </Drawing>

@@ -1,4 +1,5 @@
 import { scaleLinear } from 'd3-scale'
+import { isOutside } from '@/shared/lot-tests/readings-summary'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { printedUnit, type Unit } from '@/shared/quantity/unit'
 import { Axes } from './axes'
@@ -35,7 +36,6 @@ export function ReadingsAgainstLimit(props: ReadingsAgainstLimitProps) {
   const frame = frameOf(WIDTH, height, { left: 20, right: 16, top: 44 })
   const { outside, numbers } = summarise(props)
   const placed = dots.map((dot) => ({ ...dot, y: frame.bottom - 6 - dot.level * step }))
-  const isOutside = (value: number) => isBeyond(value, limits)
   return (
     <Drawing
       title={title}
@@ -51,7 +51,7 @@ export function ReadingsAgainstLimit(props: ReadingsAgainstLimitProps) {
       <path
         className="ink-copper fill-current"
         d={placed
-          .filter(({ value }) => !isOutside(value))
+          .filter(({ value }) => !isOutside(value, limits))
           .map(({ at, y }) => pointShape('ring', at, y, step * 0.4))
           .join('')}
       />
@@ -59,7 +59,7 @@ export function ReadingsAgainstLimit(props: ReadingsAgainstLimitProps) {
         className="ink-carmine outlined"
         strokeWidth="2"
         d={placed
-          .filter(({ value }) => isOutside(value))
+          .filter(({ value }) => isOutside(value, limits))
           .map(({ at, y }) => pointShape('cross', at, y, step * 0.4))
           .join('')}
       />
@@ -124,11 +124,8 @@ function LimitWithText({ x, frame, beyond, text }: LimitWithTextProps) {
   )
 }
 
-const isBeyond = (value: number, { atLeast, atMost }: { atLeast?: number; atMost?: number }): boolean =>
-  (atLeast !== undefined && !(value >= atLeast)) || (atMost !== undefined && !(value <= atMost))
-
 function summarise({ readings, limits, unit, bound }: ReadingsAgainstLimitProps) {
-  const outside = readings.filter((value) => isBeyond(value, limits)).length
+  const outside = readings.filter((value) => isOutside(value, limits)).length
   const mean = readings.reduce((sum, value) => sum + value, 0) / readings.length
   const said = (value: number | undefined) => (value === undefined ? '–' : formatQuantity(value, unit))
   const rows = [

@@ -35,10 +35,10 @@ const BARE_ROW = 20
 const MIN = 0.01
 const MAX = 12_000
 const TICKS = [
-  { months: 1 / DAYS_PER_MONTH, text: '1 day' },
-  { months: 7 / DAYS_PER_MONTH, text: '1 week' },
-  { months: 1, text: '1 month' },
-  { months: 12, text: '1 year' },
+  { months: 1 / DAYS_PER_MONTH, text: 'day' },
+  { months: 7 / DAYS_PER_MONTH, text: 'week' },
+  { months: 1, text: 'month' },
+  { months: 12, text: 'year' },
   { months: 120, text: '10 years' },
   { months: 1200, text: '100 years' },
 ] as const

@@ -1,5 +1,6 @@
 import type { scaleUtc } from 'd3-scale'
 import { digitsInThrees } from '@/shared/quantity/digits-in-threes'
+import { roomForText } from './room-for-text'
 import { MS_PER_DAY } from '@/shared/quantity/calendar'
 import { zoneOffsetMs } from '@/shared/quantity/works-clock'
 
@@ -40,7 +41,19 @@ export function timeTicks(scale: ReturnType<typeof scaleUtc<number>>, count = 6,
     .domain(scale.domain().map((end) => onClock(end.getTime())))
     .ticks(count)
   const gapMs = times.length > 1 ? times[1]!.getTime() - times[0]!.getTime() : MS_PER_DAY
-  return times.map((time) => ({ at: scale(instantOn(time.getTime())), text: timeText(time, gapMs) }))
+  return apart(times.map((time) => ({ at: scale(instantOn(time.getTime())), text: timeText(time, gapMs) })))
+}
+
+/** Every tick, or every second, third …, so that what one says keeps clear of the next where letters are largest. */
+function apart(ticks: readonly Tick[]): Tick[] {
+  const gaps = ticks.slice(1).map(({ at }, position) => at - ticks[position]!.at)
+  const gap = Math.min(...gaps)
+  const room = roomForText(
+    ticks.map(({ text }) => text),
+    'wide',
+  )
+  const step = gap > 0 && gap < Infinity ? Math.ceil(room / gap) : 1
+  return ticks.filter((_, position) => position % step === 0)
 }
 
 function timeText(time: Date, gapMs: number): string {

@@ -85,7 +85,7 @@ const STEPS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowUp: -1 }
 function told(asked: Asked): string {
   switch (asked.state) {
     case 'nothing asked':
-      return 'Items, values, limits, checks, lots, parts, logs, files, actions, people, words, pages.'
+      return 'Items, values, limits, checks, lots, parts, logs, files, people, words, pages, and all that has a number: actions, reviews, change notices, studies, nonconformities, concessions, lessons.'
     case 'asking':
       return 'Looking …'
     case 'no answer':

@@ -48,9 +48,9 @@ export function CoatingLeftAtStore({ subjects, coat, months, temperatureC, minUm
       numbers={{
         columns: [
           { label: 'In store' },
-          { label: 'Slowest' },
-          ...laws.map((law) => ({ label: law.short })),
-          { label: 'Fastest' },
+          { label: 'Slowest', set: 'text' },
+          ...laws.map((law) => ({ label: law.short, set: 'text' as const })),
+          { label: 'Fastest', set: 'text' },
         ],
         rows: told.map((time) => [
           formatQuantity(time, 'months', 3),

@@ -60,12 +60,12 @@ export function HoleWindows({ view }: { view: ProgrammeView }) {
         numbers={{
           columns: [
             { label: 'Joint' },
-            { label: 'Lead' },
-            { label: `Level ${level}` },
-            { label: 'Clearance' },
-            { label: 'Finished' },
-            { label: 'Drilled' },
-            { label: 'Suggested drill' },
+            { label: 'Lead', set: 'text' },
+            { label: `Level ${level}`, set: 'text' },
+            { label: 'Clearance', set: 'text' },
+            { label: 'Finished', set: 'text' },
+            { label: 'Drilled', set: 'text' },
+            { label: 'Suggested drill', set: 'text' },
           ],
           rows: holes.map(({ row, hole, lead, byLevel, byClearance, drill }) => [
             row.component,

@@ -11,6 +11,7 @@ import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { trailsOfTheWorks } from '@/lib/live/watched-trails'
@@ -51,6 +52,7 @@ export default async function WorksPage() {
         <Empty title="No line yet">
           A line has a code and machines; its programmes state it, and what its machines log counts for each
           of them on the days on which it runs there.
+          <FirstStep first="First open a line." refused={refusal('open-line', actor)} />
         </Empty>
       )}
       {open.map((line) => (
@@ -74,7 +76,14 @@ export default async function WorksPage() {
           {logsOf(line).length > 0 ? (
             <WorksLogTable logs={logsOf(line)} caption={`Logs of ${line.code}`} />
           ) : (
-            <Empty title="Nothing is logged here yet">Open a machine on this line, and a log of it.</Empty>
+            <Empty title="Nothing is logged here yet">
+              <FirstStep
+                first="First open a machine on this line, then a log of it."
+                refused={refusal('open-machine', actor)}
+                href={lineAddress(line.code)}
+                does={`Open a machine of ${line.code}`}
+              />
+            </Empty>
           )}
         </Section>
       ))}

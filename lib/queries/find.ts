@@ -14,8 +14,9 @@ export interface Findables {
 }
 
 /**
- * What the database holds that could answer a query, for a person: everything of the programme they are in (of the
- * newest they may read, outside any), and what holds every word in the others and at the works. What they may not read
+ * What the database holds that could answer a query, for a person: the plan and the records of the programme they are in
+ * (of the newest they may read, outside any), and what holds every word in the others, in what is deliberated in any of
+ * them, and at the works. What they may not read
  * is not looked at. At most eight statements.
  */
 export async function readFindables(

@@ -29,6 +29,16 @@ export const deliveries = memo((lots: readonly Lot[]): ReadonlyMap<string, reado
   return made
 })
 
+/** How many deliveries before a lot are looked back at. */
+const LOOKED_BACK = 6
+
+/** The newest deliveries of the same supplier and part that came in before the lot, oldest first. */
+export const earlierDeliveries = (lot: Lot, lots: readonly Lot[]): readonly Lot[] =>
+  lots
+    .filter((one) => one.id !== lot.id && deliveryKey(one) === deliveryKey(lot) && byReceipt(one, lot) < 0)
+    .sort(byReceipt)
+    .slice(-LOOKED_BACK)
+
 const byReceipt = (a: Lot, b: Lot): number => {
   if (a.receivedOn !== b.receivedOn) return a.receivedOn < b.receivedOn ? -1 : 1
   return a.code < b.code ? -1 : 1

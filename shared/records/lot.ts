@@ -32,6 +32,8 @@ export interface Lot {
   readonly usedIn: readonly string[]
   /** Of a lot of the works: where it is tested and disposed of, and how many pieces the programme holds. */
   readonly atWorks?: { readonly supplier: string; readonly lot: string; readonly allocated: number }
+  /** Of another delivery that the works had, of which the programme holds none: where it is found. */
+  readonly inStore?: { readonly supplier: string; readonly lot: string }
 }
 export interface LotStorage {
   readonly temperatureC: number

@@ -5,6 +5,7 @@ import { readFindables } from '@/lib/queries/find'
 import { foldedSql } from '@/lib/queries/find/rows-saying'
 import { folded } from '@/shared/find/folded'
 import { foundIn } from '@/shared/find/found'
+import { VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, type Role, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 
@@ -83,6 +84,90 @@ describe('what lies in a programme', () => {
     expect(await found('lead', address)).toEqual([])
   })
 })
+
+describe('what is deliberated in a programme', () => {
+  beforeAll(async () => {
+    for (const each of [world, other]) await deliberate(each)
+  })
+  /** One of each, told apart by the programme's code. */
+  const labels = (of: World) =>
+    [
+      `concession Concession 1: Quibble over ${of.code}`,
+      `nonconformity Nonconformity 1: Quibble of ${of.code}`,
+      `notice Change notice 1: Quibble of ${of.code}`,
+      `study Option study 1: Quibble of ${of.code}`,
+      `review Design review 1: Quibble of ${of.code}`,
+      `lesson Lesson 1: Quibble of ${of.code}`,
+    ].sort()
+  test.each(['lead', 'design', 'production', 'quality'] as const)(
+    '%s finds one of each kind in their own, in it and outside any',
+    async (role) => {
+      expect((await found(role, 'quibble', world.code)).sort()).toEqual(labels(world))
+      expect((await found(role, 'quibble')).sort()).toEqual(labels(world))
+    },
+  )
+  test('an auditor finds those of all', async () =>
+    expect((await found('auditor', 'quibble')).sort()).toEqual([...labels(world), ...labels(other)].sort()))
+  test.each(['stranger', 'administrator'] as const)('%s finds none', async (role) => {
+    expect(await found(role, 'quibble')).toEqual([])
+    expect(await found(role, 'quibble', world.code)).toEqual([])
+  })
+  test('by what it says beside its title, and by its kind and number', async () => {
+    expect(await found('design', 'solder balls')).toEqual([
+      `nonconformity Nonconformity 1: Quibble of ${world.code}`,
+    ])
+    expect(await found('design', 'broad land')).toEqual([`study Option study 1: Quibble of ${world.code}`])
+    expect((await found('design', 'review 1'))[0]).toBe(`review Design review 1: Quibble of ${world.code}`)
+  })
+  test('a lesson once accepted is found by everybody but an administrator, who reads no lessons', async () => {
+    await other.must('quality', 'decide-lesson', {
+      programme: other.code,
+      lesson: 1,
+      accept: true,
+      reason: 'It holds for every board.',
+    })
+    const accepted = `lesson Quibble of ${other.code}`
+    for (const role of ['design', 'stranger'] as const)
+      expect(await found(role, `quibble ${other.code}`)).toEqual([accepted])
+    expect(await found('auditor', `quibble ${other.code}`)).not.toContain(accepted)
+    expect(await found('administrator', 'quibble')).toEqual([])
+  })
+})
+
+/** One of each kind that people put before each other. */
+async function deliberate(of: World): Promise<void> {
+  const [programme, title] = [of.code, `Quibble of ${of.code}`]
+  const asked = await VALID_INPUT['request-concession'](of, 'production')
+  await of.must('secondProduction', 'request-concession', { ...asked, why: `Quibble over ${of.code}` })
+  const opened = await VALID_INPUT['open-nonconformity'](of, 'design')
+  await of.must('design', 'open-nonconformity', { ...opened, title })
+  await of.must('design', 'open-change-notice', { programme, title, reason: 'For the test.' })
+  const study = await VALID_INPUT['open-option-study'](of, 'design')
+  const [first, ...more] = study.alternatives
+  await of.must('lead', 'open-option-study', {
+    ...study,
+    title,
+    alternatives: [{ ...first!, name: 'Broad land' }, ...more],
+  })
+  await of.must('design', 'open-review', { ...(await VALID_INPUT['open-review'](of, 'design')), title })
+  await of.must('secondDesign', 'propose-lesson', {
+    programme,
+    title,
+    learnt: 'The first readings of a shift are not yet the process.',
+    source: { kind: 'item', key: 'programme-frame' },
+    change: {
+      kind: 'item',
+      item: {
+        stage: 'control',
+        title: `Start of the shift in ${of.code}`,
+        asks: 'From when on do readings count?',
+        owner: 'production',
+        approvers: ['production', 'quality'],
+        evidence: '',
+      },
+    },
+  })
+}
 
 describe('what the works keep', () => {
   test.each(['design', 'auditor', 'stranger'] as const)(

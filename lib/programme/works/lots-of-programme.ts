@@ -36,7 +36,12 @@ export function lotsOfProgramme(
   )
   return {
     lots,
-    deliveries: others.map(({ id, code }) => ({ ...read.get(id)!, code: names.get(id) ?? code, usedIn: [] })),
+    deliveries: others.map(({ id, code, subject }) => ({
+      ...read.get(id)!,
+      code: names.get(id) ?? code,
+      usedIn: [],
+      ...(subject.kind === 'supplier' && { inStore: { supplier: subject.code, lot: code } }),
+    })),
   }
 }
 

@@ -2,6 +2,7 @@ import { database } from '@/lib/db/client'
 import { Prisma } from '@/lib/db/generated/client'
 import type { SignedIn } from '@/lib/auth/session'
 import { CAPITALS, SMALL_LETTERS } from '@/shared/find/folded'
+import { DELIBERATED, LESSONS_OF_ALL } from '@/lib/queries/find/deliberated'
 import type { FindGroup } from '@/shared/find/find-groups'
 import type { Place } from '@/shared/place'
 import { training } from '@/shared/records/kinds/training'
@@ -21,8 +22,8 @@ export interface FoundRow {
 const MOST_A_GROUP = 40
 
 /**
- * What holds every word in programmes that may be read, but for the one left out, and at the works; so many of a
- * group at the most, those that begin with the first word before others. One statement.
+ * What holds every word in programmes that may be read, and at the works; so many of a group at the most, those that
+ * begin with the first word before others. Of the programme left out only what is deliberated in it. One statement.
  */
 export async function rowsSaying(
   words: readonly string[],
@@ -32,11 +33,12 @@ export async function rowsSaying(
 ): Promise<FoundRow[]> {
   const patterns = words.map((word) => `%${word.replace(/[\\%_]/g, '\\$&')}%`)
   return database().$queryRaw<FoundRow[]>`
-  WITH theirs AS (
-    SELECT g."id", g."code", g."title" FROM "Programme" g
-    WHERE ${readable} AND g."id"::text <> ${leftOut ?? ''}
+  WITH readable AS (
+    SELECT g."id", g."code", g."title" FROM "Programme" g WHERE ${readable}
+  ), theirs AS (
+    SELECT * FROM readable WHERE "id"::text <> ${leftOut ?? ''}
   ), source AS (
-    ${Prisma.join([...OF_PROGRAMMES, ...OF_ALL, ...(administrator ? [PEOPLE] : OF_THE_WORKS)], ' UNION ALL ')}
+    ${Prisma.join([...OF_PROGRAMMES, ...DELIBERATED, ...OF_ALL, ...(administrator ? [PEOPLE] : [...OF_THE_WORKS, LESSONS_OF_ALL])], ' UNION ALL ')}
   ), said AS (
     SELECT source.*, ${foldedSql(Prisma.sql`concat_ws(' ', "label", array_to_string("also", ' '))`)} AS "own",
       ${foldedSql(Prisma.sql`"programme"`)} AS "of",
@@ -62,7 +64,7 @@ export const foldedSql = (text: Prisma.Sql): Prisma.Sql =>
         ${CAPITALS}, ${SMALL_LETTERS}),
       'øłđıς', 'oldiσ'), 'ß', 'ss'), 'æ', 'ae'), 'œ', 'oe') END`
 
-/** What lies in programmes: its columns are those of a row, and so are those of all below. */
+/** What lies in programmes other than the one left out: its columns are those of a row, and so are those of all below. */
 const OF_PROGRAMMES: readonly Prisma.Sql[] = [
   Prisma.sql`
     SELECT 'programme' AS "group", "code" AS "label", ARRAY["title"] AS "also", "title" AS "detail",

@@ -5,6 +5,7 @@ import { loadReadings } from '@/lib/programme/readings-cache'
 import { lotOf } from '@/lib/programme/rows'
 import { lotsInStore, type StoreLot } from '@/lib/programme/works/store-of-lots'
 import { correctionsOf } from '@/lib/queries/corrections'
+import { earlierLots } from '@/lib/queries/works/earlier-lots'
 import { programmesHolding } from '@/lib/queries/works/programmes-holding'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot } from '@/shared/records/lot'
@@ -15,6 +16,8 @@ export interface WorksLotRead {
   readonly supplier: { readonly id: string; readonly code: string }
   /** As its supplier's trail tells of it; its uses are in `uses`. */
   readonly lot: Lot
+  /** The newest deliveries of its part before it, oldest first. */
+  readonly earlier: readonly Lot[]
   readonly store: StoreLot
   readonly uses: readonly { readonly programme: string; readonly assemblies: readonly string[] }[]
   /** The programmes that hold or used some of it. */
@@ -73,9 +76,11 @@ export async function readWorksLot(supplier: string, code: string): Promise<Work
     ...one,
     ...corrected.get(one.id),
   })
+  const lot = lotOf(asCorrected(noted), tests.map(asCorrected), await loadReadings(db, batches))
   return {
     supplier: subject,
-    lot: lotOf(asCorrected(noted), tests.map(asCorrected), await loadReadings(db, batches)),
+    lot,
+    earlier: await earlierLots(db, lot, subject.id),
     store: store!,
     uses: uses.map(({ programme, assemblies }) => ({ programme: programme.code, assemblies })),
     judged,

@@ -5,6 +5,7 @@ import { dotStacks } from '@/app/drawing/dot-stacks'
 import { hatchRectangle } from '@/app/drawing/hatch-rectangle'
 import { leadSides, tolerancedText } from '@/app/drawing/lead-geometry'
 import { POINT_SHAPES, pointShape, shapeFor } from '@/app/drawing/point-shape'
+import { roomForText } from '@/app/drawing/room-for-text'
 import { spreadLabels } from '@/app/drawing/spread-labels'
 import { axisTitle, numberTicks, timeTicks } from '@/app/drawing/ticks'
 import { pagesToOffer } from '@/app/ui/pages-to-offer'
@@ -101,8 +102,17 @@ describe('ticks', () => {
     ['2026-02-01T12:00:00Z', '2026-02-02T12:00:00Z', ['12:00', '2 Feb', '12:00']],
     ['2026-01-01T00:00:00Z', '2026-07-01T00:00:00Z', ['Jan 2026', 'Apr 2026', 'Jul 2026']],
   ])('from %s to %s read %j', (from, to, texts) => {
-    const scale = scaleUtc([Date.parse(from), Date.parse(to)], [0, 100])
+    const scale = scaleUtc([Date.parse(from), Date.parse(to)], [0, 300])
     expect(timeTicks(scale, 2).map(({ text }) => text)).toEqual(texts)
+  })
+  test('on an axis too short for every month, what one tick says keeps clear of the next', () => {
+    const year = scaleUtc([Date.parse('2026-01-01'), Date.parse('2027-01-01')], [0, 600])
+    const ticks = timeTicks(year, 8)
+    expect(ticks.map(({ text }) => text)).toEqual([
+      ...['Jan 2026', 'Mar 2026', 'May 2026', 'Jul 2026', 'Sept 2026', 'Nov 2026', 'Jan 2027'],
+    ])
+    for (const [at, tick] of ticks.slice(1).entries())
+      expect(tick.at - ticks[at]!.at).toBeGreaterThan(roomForText([tick.text], 'wide'))
   })
   test('an axis without a unit has only its name', () => {
     expect(axisTitle('Force', 'mN')).toBe('Force, mN')

@@ -18,10 +18,21 @@ interface AskFormProps {
   study?: number
   /** The comment that becomes this action. */
   comment?: number | undefined
+  /** What the question begins with, such as the lot it is about. */
+  beginning?: string
+  /** What opens it, where another programme's stands beside it. */
+  summary?: string
 }
 
 /** Asks another department, or one person of it. */
-export function AskForm({ view, items, study, comment }: AskFormProps) {
+export function AskForm({
+  view,
+  items,
+  study,
+  comment,
+  beginning,
+  summary = 'Ask another department',
+}: AskFormProps) {
   const { actor, state, code } = view
   const [only, ...more] = items
   if (!only || actor.departments.length === 0 || partRefusal('ask-action', actor)) return null
@@ -38,10 +49,10 @@ export function AskForm({ view, items, study, comment }: AskFormProps) {
         ...(study !== undefined && { study }),
         ...(comment !== undefined && { 'bornOf.kind': 'comment', 'bornOf.comment': comment }),
       }}
-      label="Ask another department"
+      label={summary}
     >
       <AnsweredDisclosure
-        summary={comment === undefined ? 'Ask another department' : `Ask comment ${comment} as an action`}
+        summary={comment === undefined ? summary : `Ask comment ${comment} as an action`}
         open={comment !== undefined}
       >
         <div className="form-narrow">
@@ -79,7 +90,7 @@ export function AskForm({ view, items, study, comment }: AskFormProps) {
             label="About"
             choices={ACTION_KINDS.map((value) => ({ value, text: value }))}
           />
-          <LinesBox name="question" label="Question" rows={3} required />
+          <LinesBox name="question" label="Question" rows={3} defaultValue={beginning} required />
           <TextBox name="dueOn" type="date" label="Answer wanted by" required />
           <SubmitButton kind="quiet">Ask</SubmitButton>
         </div>

@@ -2,6 +2,7 @@ import { changeNoticesAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { Section } from '@/app/ui/section'
 import { TakeTable } from '@/app/ui/take-table'
 import { readChangeNotices } from '@/lib/queries/change-notices'
@@ -35,6 +36,10 @@ export default programmePage(async ({ visit, code }) => {
             <Empty title="No change notices yet">
               A notice collects new values and limits of a programme that is signed already, shows what they
               do together, and is adopted once every department agrees.
+              <FirstStep
+                first="First open one, with its reason."
+                refused={refusal('open-change-notice', view.actor)}
+              />
             </Empty>
           )}
           {open.length > 0 && (

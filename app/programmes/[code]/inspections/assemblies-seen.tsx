@@ -1,12 +1,14 @@
-import { inspectionAddress, inspectionsAddress } from '@/app/addresses'
+import { benchAddress, inspectionAddress, inspectionsAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { Pagination } from '@/app/ui/pagination'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { Button } from '@/app/ui/button'
 import { TextField } from '@/app/ui/field'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { refusal } from '@/shared/policy'
 import type { Inspection } from '@/shared/records/inspection'
 
 const A_PAGE = 50
@@ -21,7 +23,17 @@ interface AssembliesSeenProps {
 /** Every look, newest first, found by its serial number. */
 export function AssembliesSeen({ view, find, page }: AssembliesSeenProps) {
   const { inspections } = view.state.facts.records
-  if (inspections.length === 0) return <Empty title="Nothing inspected yet" />
+  if (inspections.length === 0)
+    return (
+      <Empty title="Nothing inspected yet">
+        <FirstStep
+          first="First inspect an assembly: say how closely, how many joints, and what was at fault."
+          refused={refusal('record-inspection', view.actor)}
+          href={benchAddress(view.code)}
+          does="Inspect the first assembly"
+        />
+      </Empty>
+    )
   const wanted = find.trim().toLowerCase()
   const found = inspections
     .filter(({ assembly }) => assembly.toLowerCase().includes(wanted))
@@ -37,7 +49,9 @@ export function AssembliesSeen({ view, find, page }: AssembliesSeenProps) {
         <Button type="submit">Find</Button>
       </form>
       {found.length === 0 ? (
-        <Empty title={`No assembly’s serial number holds “${find}”`} />
+        <Empty title={`No assembly’s serial number holds “${find}”`}>
+          <a href={`${inspectionsAddress(view.code)}#looks`}>All assemblies inspected</a>
+        </Empty>
       ) : (
         <RuledTable
           caption="Inspections"

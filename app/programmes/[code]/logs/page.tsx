@@ -1,8 +1,10 @@
 import { defectChartsAddress, logsAddress, storageAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
+import { refusal } from '@/shared/policy'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { readProgrammeLines } from '@/lib/queries/works/programme-lines'
 import { LogTable } from './log-table'
 import { ProgrammeLines } from './programme-lines'
@@ -34,8 +36,12 @@ export default programmePage(async ({ visit, code }) => {
             <LogTable view={view} logs={logs} />
           ) : (
             <Empty title="No logs yet">
-              <a href="#lines">State the line</a> that the boards are made on. What its machines log counts
-              here for the days of this programme’s soldering runs there.
+              <FirstStep
+                first="What the machines of a stated line log counts here, for the days of this programme’s soldering runs there. First state the line."
+                refused={refusal('state-line', view.actor)}
+                href="#lines"
+                does="State the line"
+              />
             </Empty>
           )}
           <ProgrammeLines view={view} lines={lines} />

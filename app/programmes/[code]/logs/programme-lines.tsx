@@ -6,6 +6,7 @@ import { ChoiceBox, TextBox } from '@/app/forms/fields'
 import { Day } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
@@ -55,7 +56,17 @@ export function ProgrammeLines({ view, lines }: { view: ProgrammeView; lines: Li
           ]}
         />
       ) : (
-        <Empty title="No line is stated yet" />
+        <Empty title="No line is stated yet">
+          <FirstStep
+            first={
+              lines.others.length > 0
+                ? 'First state the line that the boards are made on.'
+                : 'First a line of the works is opened, then stated here.'
+            }
+            refused={refusal('state-line', view.actor)}
+            {...(lines.others.length === 0 && { href: worksAddress(), does: 'Open a line of the works' })}
+          />
+        </Empty>
       )}
       {mayState && <StateLine view={view} lines={lines} />}
     </Section>
@@ -64,7 +75,7 @@ export function ProgrammeLines({ view, lines }: { view: ProgrammeView; lines: Li
 
 function StateLine({ view, lines }: { view: ProgrammeView; lines: LinesOfProgramme }) {
   if (lines.others.length === 0)
-    return (
+    return lines.stated.length === 0 ? null : (
       <p>
         There is no other line to state. Lines are opened on the page of the{' '}
         <a href={worksAddress()}>works</a>.

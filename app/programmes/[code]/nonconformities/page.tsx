@@ -11,6 +11,7 @@ import { ButtonLink } from '@/app/ui/button'
 import { Day } from '@/app/ui/date'
 import { DepartmentTag } from '@/app/ui/department-tag'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { readNonconformities } from '@/lib/queries/nonconformities'
 import { STANDINGS, standingOf } from '@/shared/nonconformities/standing'
@@ -48,7 +49,12 @@ export default programmePage(async ({ visit, code }) => {
           )}
           {rows.length === 0 ? (
             <Empty title="None is on record">
-              Open one here, or from the finding, lot, log, defect or record that shows it.
+              <FirstStep
+                first="One is opened here, or from the finding, lot, log, defect or record that shows it."
+                refused={refusal('open-nonconformity', view.actor)}
+                href={newNonconformityAddress(code)}
+                does="Open the first"
+              />
             </Empty>
           ) : (
             <RuledTable

@@ -3,6 +3,7 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { Section } from '@/app/ui/section'
 import { TakeTable } from '@/app/ui/take-table'
 import { readOptionStudies } from '@/lib/queries/option-studies'
@@ -44,6 +45,12 @@ export default programmePage(async ({ visit, code }) => {
               <Empty title="No studies yet">
                 A study takes a choice, of one item or of several such as laminate, finish and process
                 together, and shows what each way of settling it would turn, undo and cost.
+                <FirstStep
+                  first="First choose what is to be settled."
+                  refused={refused}
+                  href={newOptionAddress(view.code)}
+                  does="Compare the first options"
+                />
               </Empty>
             )}
             {open.length > 0 && (

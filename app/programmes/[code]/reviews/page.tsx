@@ -7,6 +7,7 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { TakeTable } from '@/app/ui/take-table'
@@ -41,6 +42,10 @@ export default programmePage(async ({ visit, code }) => {
           {reviews.length === 0 ? (
             <Empty title="No review was held yet">
               Its agenda is made from what is open: failing findings, open actions, proposals.
+              <FirstStep
+                first="First say when it is held and who is there."
+                refused={refusal('open-review', view.actor)}
+              />
             </Empty>
           ) : (
             <RuledTable

@@ -15,12 +15,14 @@ import { CommandForm } from '@/app/forms/command-form'
 import { ChoiceBox, TextBox } from '@/app/forms/fields'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { trailsOfTheWorks } from '@/lib/live/watched-trails'
 import { readLineStates, type LineState } from '@/lib/queries/works/line-states'
+import type { Actor } from '@/shared/actor'
 import { refusal } from '@/shared/policy'
 import { MACHINE_KINDS, machineKindName } from '@/shared/works/machine-kind'
 import { CloseForm } from '../../close-form'
@@ -72,7 +74,7 @@ export default async function LinePage({ params }: LinePageProps) {
         )}
       </Section>
       <Section heading="Machines">
-        <Machines line={line} />
+        <Machines line={line} actor={actor} />
         {isOpen && !refusal('open-machine', actor) && (
           <CommandForm
             action={openMachine}
@@ -110,7 +112,9 @@ export default async function LinePage({ params }: LinePageProps) {
             ))}
           </ul>
         ) : (
-          <Empty title="None states this line" />
+          <Empty title="None states this line">
+            Production of a programme states it, on the programme’s page of logs.
+          </Empty>
         )}
       </Section>
       <p>
@@ -123,8 +127,13 @@ export default async function LinePage({ params }: LinePageProps) {
   )
 }
 
-function Machines({ line }: { line: LineState }) {
-  if (line.machineStates.length === 0) return <Empty title="No machine yet" />
+function Machines({ line, actor }: { line: LineState; actor: Actor }) {
+  if (line.machineStates.length === 0)
+    return (
+      <Empty title="No machine yet">
+        <FirstStep first="First open a machine of the line." refused={refusal('open-machine', actor)} />
+      </Empty>
+    )
   return (
     <RuledTable
       caption="Machines of the line"

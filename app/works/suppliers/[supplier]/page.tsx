@@ -5,6 +5,7 @@ import { closeSupplier } from '@/app/forms/command-actions'
 import { ButtonLink } from '@/app/ui/button'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import { readSupplier } from '@/lib/queries/works/suppliers'
@@ -63,7 +64,18 @@ export default async function SupplierPage({ params }: SupplierPageProps) {
         {lots.length > 0 ? (
           <StoreTable caption={`Lots of ${supplier.code}`} lots={lots} today={today} />
         ) : (
-          <Empty title="No lot yet" />
+          <Empty title="No lot yet">
+            {closed ? (
+              'Nothing more is received from it.'
+            ) : (
+              <FirstStep
+                first="First receive what it delivered: part, quantity, and what came with it."
+                refused={refusal('receive-lot', actor)}
+                href="#receive"
+                does="Receive a lot"
+              />
+            )}
+          </Empty>
         )}
       </Section>
       <RecordedBefore lots={supplier.recordedBefore} />

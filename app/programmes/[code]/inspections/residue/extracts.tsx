@@ -26,6 +26,7 @@ export function Extracts({ view }: { view: ProgrammeView }) {
       heading="Ionic residue"
       record="Record an extract"
       none="No extract is recorded"
+      first="First extract what is left on a cleaned board, and record how much it was."
     >
       <RuledTable
         caption="Extracts, worked out"

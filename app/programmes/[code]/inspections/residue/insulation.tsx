@@ -31,6 +31,7 @@ export function Insulation({ view }: { view: ProgrammeView }) {
       heading="Insulation resistance in damp heat"
       record="Record readings"
       none="No reading is recorded"
+      first="First put comb patterns into damp heat, and record their resistance hour by hour."
     >
       <div className="picture-row">
         {conditions.map((condition) => (

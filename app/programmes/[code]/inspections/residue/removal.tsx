@@ -17,6 +17,7 @@ export function Removal({ view }: { view: ProgrammeView }) {
       heading="Flux removal, before and after"
       record="Record a trial"
       none="No trial of the cleaning is recorded"
+      first="First clean boards as they will be cleaned, look at them, and record the trial."
     >
       <ResidueBeforeAfter
         title="Residue on the same board, before and after"

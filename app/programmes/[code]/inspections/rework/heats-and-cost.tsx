@@ -24,6 +24,7 @@ export function HeatsAndCost({ view }: { view: ProgrammeView }) {
       heading="Rework"
       record="Record rework"
       none="No joint was reworked"
+      first="The first is recorded as soon as a joint was heated again: which, how, and by whom."
     >
       <div className="picture-row">
         <div>

@@ -26,6 +26,7 @@ export function Sections({ view }: { view: ProgrammeView }) {
       heading="Microsections"
       record="Record a section"
       none="No joint was cut open"
+      first="First cut a joint open, grind and etch it, and record what the section shows."
     >
       <RuledTable
         caption="Joints cut open"

@@ -1,15 +1,11 @@
 import { randomUUID } from 'node:crypto'
-import {
-  inspectionAddress,
-  inspectionsAddress,
-  newNonconformityAddress,
-  reworkAddress,
-} from '@/app/addresses'
+import { benchAddress, inspectionAddress, newNonconformityAddress, reworkAddress } from '@/app/addresses'
 import { PictureForm } from '@/app/deliberation/picture-form'
 import { PictureList } from '@/app/deliberation/picture-list'
 import { Day } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { Notice } from '@/app/ui/notice'
 import { RuledTable, type Column } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
@@ -52,8 +48,12 @@ export function Waiting({ view, pictures, joint, refusedPicture }: WaitingProps)
       >
         {forRework.length === 0 ? (
           <Empty title="No joint waits for rework">
-            It comes here once <a href={inspectionsAddress(view.code)}>an inspection</a> or an electrical test
-            finds it at fault.
+            <FirstStep
+              first="A joint comes here once an inspection or an electrical test finds it at fault."
+              refused={refusal('record-inspection', view.actor)}
+              href={benchAddress(view.code)}
+              does="Inspect at the bench"
+            />
           </Empty>
         ) : (
           <Joints
@@ -70,7 +70,12 @@ export function Waiting({ view, pictures, joint, refusedPicture }: WaitingProps)
           lead="Reworked; each waits for a look that names the joint. A joint still at fault goes back to the list above."
         >
           {forInspection.length === 0 ? (
-            <Empty title="No joint waits for re-inspection" />
+            <Empty title="No joint waits for re-inspection">
+              <FirstStep
+                first="First record the rework of a joint that waits above."
+                refused={refusal('add-record', view.actor, RECORD_KINDS.rework)}
+              />
+            </Empty>
           ) : (
             <Joints
               {...{ view, pictures, caption: 'Joints waiting for re-inspection', joints: forInspection }}

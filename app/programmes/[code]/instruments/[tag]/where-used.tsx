@@ -1,5 +1,5 @@
 import { dispositionInWords } from '@/shared/records/lot-identity'
-import { logAddress, lotAddress } from '@/app/addresses'
+import { logAddress, lotAddress, lotsAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -14,7 +14,14 @@ export function WhereUsed({ view, uses }: { view: ProgrammeView; uses: Instrumen
   const { tests = [], logs = [] } = uses ?? {}
   return (
     <Section heading="Where it was used">
-      {tests.length + logs.length === 0 && <Empty title="No test or log of this programme names it" />}
+      {tests.length + logs.length === 0 && (
+        <Empty title="No test or log of this programme names it">
+          <p>
+            Whoever records a test names its instrument: on the page of{' '}
+            <a href={lotsAddress(view.code)}>a lot</a>, or at the opening of a log.
+          </p>
+        </Empty>
+      )}
       {tests.length > 0 && (
         <RuledTable
           caption="Tests made with it"

@@ -1,6 +1,5 @@
 import { tableAddress } from '@/app/addresses'
 import { Disclosure } from '@/app/ui/disclosure'
-import { Empty } from '@/app/ui/empty'
 import { Facts } from '@/app/ui/facts'
 import { Notice } from '@/app/ui/notice'
 import { CellValue, ValueTable } from '@/app/ui/parameter-value'
@@ -33,9 +32,9 @@ interface LotTestsProps {
 
 /** Every test of the lot, with its conditions, its readings drawn and as a table. */
 export function LotTests({ view, lot, at, corrections }: LotTestsProps) {
+  if (lot.tests.length === 0) return null
   return (
     <Section heading="Tests">
-      {lot.tests.length === 0 && <Empty title="Not tested yet" />}
       {lot.tests.map((test) => (
         <Test
           key={test.id}

@@ -17,8 +17,8 @@ import { AtTheWorks } from './at-the-works'
 import { LotFindings } from './lot-findings'
 import { LotTests } from './lot-tests'
 import { PlatingCapabilityDrawn } from './plating-capability-drawn'
+import { LeadInProgramme } from './lead-in-programme'
 import { Sampling } from './sampling'
-import { SupplierBeside } from './supplier-beside'
 import { Traced } from './traced'
 import { WhatStands } from './what-stands'
 
@@ -57,11 +57,11 @@ export default programmePage<{ lot: string }>(
           const at = lotInProgramme(view, lot)
           return (
             <>
-              {lot.atWorks && <AtTheWorks lot={lot} at={lot.atWorks} />}
+              <LeadInProgramme view={view} lot={lot} />
               <WhatStands view={view} lot={lot} parts={parts} />
+              {lot.atWorks && <AtTheWorks lot={lot} at={lot.atWorks} />}
               <Sampling view={view} lot={lot} />
               <LotFindings view={view} parts={parts} />
-              <SupplierBeside lot={lot} parts={parts} />
               <LotTests view={view} lot={lot} at={at} corrections={corrections} />
               <PlatingCapabilityDrawn view={view} lot={lot} />
               {at && <NewTest at={at} lot={lot} given={given} />}

@@ -51,7 +51,11 @@ export function Agenda({ view, review, agenda, beside }: AgendaProps) {
       heading="Agenda"
       lead="Made from what is open now; it shortens as things are settled."
     >
-      {groups.length === 0 && points.length === 0 && <Empty title="Nothing is open" />}
+      {groups.length === 0 && points.length === 0 && (
+        <Empty title="Nothing is open">
+          No finding fails, no action and no proposal waits. A point of its own is put on the agenda below.
+        </Empty>
+      )}
       {points.length > 0 && (
         <ol className="own-points">
           {points.map(({ number, text, author }) => (

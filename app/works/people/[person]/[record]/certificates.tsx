@@ -17,12 +17,14 @@ interface CertificatesProps {
   worker: string
   record: string
   certificates: readonly Certificate[]
-  mayAttach: boolean
+  /** Why this person attaches none. */
+  refused: string | undefined
   answer: UploadAnswer
 }
 
 /** The files that prove a training, and the forms to add one or take one off. */
-export function Certificates({ worker, record, certificates, mayAttach, answer }: CertificatesProps) {
+export function Certificates({ worker, record, certificates, refused, answer }: CertificatesProps) {
+  const mayAttach = refused === undefined
   return (
     <Section id="certificates" heading="Certificates">
       {certificates.length > 0 ? (
@@ -56,7 +58,7 @@ export function Certificates({ worker, record, certificates, mayAttach, answer }
           ]}
         />
       ) : (
-        <Empty title="No certificate is attached" />
+        <Empty title="No certificate is attached">XX</Empty>
       )}
       {mayAttach && (
         <UploadForm formKey={randomUUID()} action={certificatesAddress(worker, record)} answer={answer} />

@@ -62,7 +62,7 @@ export default async function TrainingPage({ params, searchParams }: TrainingPag
         worker={worker}
         record={id}
         certificates={await readCertificates([id])}
-        mayAttach={!refusal('attach-certificate', actor)}
+        refused={refusal('attach-certificate', actor)}
         answer={upload ? openUploadAnswer(upload, uploadSecret()) : {}}
       />
       {!atWorks && (

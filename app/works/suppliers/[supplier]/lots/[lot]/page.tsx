@@ -6,12 +6,14 @@ import { Disposition } from '@/app/lots/disposition'
 import { NewTest } from '@/app/lots/new-test'
 import { ButtonLink } from '@/app/ui/button'
 import { Day } from '@/app/ui/date'
+import { readProgramme } from '@/lib/queries/programme-reader'
 import { readWorksLot } from '@/lib/queries/works/works-lot'
 import { dispositionInWords } from '@/shared/records/lot-identity'
 import { leftInStore } from '@/shared/storage/order-of-use'
 import { visitWorks } from '../../../../visit-works'
 import { WorksSheet } from '../../../../works-sheet'
 import { Allocations } from './allocations'
+import { LeadAtSupplier } from './lead-at-supplier'
 import { lotAtSupplier } from './lot-at-supplier'
 import { TestsAtWorks } from './tests-at-works'
 import { WhereItIs } from './where-it-is'
@@ -34,6 +36,8 @@ export default async function WorksLotPage({ params, searchParams }: LotPageProp
   if (!read) notFound()
   const { lot, store } = read
   const at = lotAtSupplier(read, actor)
+  const reads = await Promise.all(read.judged.map(({ state }) => readProgramme(state.programme.code, person)))
+  const views = reads.flatMap((one) => (one.found && one.view ? [one.view] : []))
   return (
     <WorksSheet
       person={person}
@@ -59,13 +63,13 @@ export default async function WorksLotPage({ params, searchParams }: LotPageProp
         { label: 'Disposition', value: dispositionInWords(lot) },
       ]}
     >
+      <LeadAtSupplier read={read} actor={actor} views={views} />
       <p className="form-actions">
         <ButtonLink href="#where">Where is it?</ButtonLink>
         <ButtonLink href={worksTrailAddress({ kind: 'supplier', code: supplier })}>
           Trail of the supplier
         </ButtonLink>
       </p>
-      {lot.supplierResult && <p>Supplier’s own result: {lot.supplierResult}</p>}
       <WhereItIs read={read} />
       <Allocations read={read} actor={actor} />
       <TestsAtWorks read={read} at={at} />

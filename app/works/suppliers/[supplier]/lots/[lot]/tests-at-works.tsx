@@ -3,7 +3,6 @@ import { CorrectTest } from '@/app/lots/correct-test'
 import type { LotAt } from '@/app/lots/lot-at'
 import { WithdrawTest } from '@/app/lots/withdraw-test'
 import { Disclosure } from '@/app/ui/disclosure'
-import { Empty } from '@/app/ui/empty'
 import { Facts } from '@/app/ui/facts'
 import { CellValue, ValueTable } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
@@ -19,14 +18,16 @@ import { samplingSpecified } from '@/shared/sampling/sampling-of-lot'
 const SHOWN = 200
 
 /** Every test of the lot, made once; for which programmes it counts, and why not for the others. */
-export const TestsAtWorks = ({ read, at }: { read: WorksLotRead; at: LotAt }) => (
-  <Section heading="Tests">
-    {read.lot.tests.length === 0 && <Empty title="Not tested yet" />}
-    {read.lot.tests.map((test) => (
-      <Test key={test.id} read={read} at={at} test={test} />
-    ))}
-  </Section>
-)
+export function TestsAtWorks({ read, at }: { read: WorksLotRead; at: LotAt }) {
+  if (read.lot.tests.length === 0) return null
+  return (
+    <Section heading="Tests">
+      {read.lot.tests.map((test) => (
+        <Test key={test.id} read={read} at={at} test={test} />
+      ))}
+    </Section>
+  )
+}
 
 function Test({ read, at, test }: { read: WorksLotRead; at: LotAt; test: LotTest }) {
   const method: TestMethod | undefined = ownMember(TEST_METHODS, test.method)

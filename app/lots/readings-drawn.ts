@@ -1,5 +1,8 @@
+import { coverageMin, holeRiseMin, wettingTimeMax } from '@/shared/plan/limits/evaluation-solderability'
+import type { TestMethodKey } from '@/shared/methods/test-methods'
 import { platingConfidenceMin, platingCoverageMin } from '@/shared/plan/limits/evaluation-plating'
-import { governingRequirement, type Limit } from '@/shared/plan/requirement'
+import type { ReadingLimits } from '@/shared/lot-tests/readings-summary'
+import { governingRequirement, type GoverningRequirement, type Limit } from '@/shared/plan/requirement'
 import { formatNumber } from '@/shared/quantity/format'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { PLATING_PLACES, type Deposit, type PlatingPlace } from '@/shared/methods/plating-thickness'
@@ -14,7 +17,9 @@ import { readableOf, take, type Inputs } from '@/shared/rules/rule'
 export interface DrawnReadings {
   readonly name: string
   readonly values: readonly number[]
-  readonly limits: { readonly atLeast?: number; readonly atMost?: number }
+  readonly limits: ReadingLimits
+  /** Which document the limit rests on, and with which authority; absent where the specification's own values give it. */
+  readonly from?: Pick<GoverningRequirement, 'authority' | 'document'>
   /** What the readings prove of the rest, against the lower limit. */
   readonly bound?: { readonly value: number; readonly name: string }
 }
@@ -23,17 +28,17 @@ export interface DrawnReadings {
 export type Drawn = (test: LotTest, lot: Lot, charted: string, facts: Facts) => DrawnReadings[]
 
 /** All readings of the column against one limit in force. */
-export const against =
+const against =
   (limit: Limit): Drawn =>
   ({ readings }, _lot, charted, { requirements }) => {
     const values = numbersOf(readings, charted)
-    const { value } = governingRequirement(limit, requirements)
+    const { value, authority, document } = governingRequirement(limit, requirements)
     const limits = limit.direction === 'at most' ? { atMost: value } : { atLeast: value }
-    return values.length > 0 ? [{ name: '', values, limits }] : []
+    return values.length > 0 ? [{ name: '', values, limits, from: { authority, document } }] : []
   }
 
 /** Plating, place by place. */
-export const platingDrawn: Drawn = ({ readings, conditions }, lot, _charted, facts) => {
+const platingDrawn: Drawn = ({ readings, conditions }, lot, _charted, facts) => {
   const specification = specificationFrom(
     Object.fromEntries(
       Object.entries(platingReads).map(([name, read]) => [name, take(readableOf(read), facts)]),
@@ -79,4 +84,12 @@ function thicknessesAt(place: PlatingPlace, { columns, count }: LotTest['reading
     bySpecimen.set(specimen, [...(bySpecimen.get(specimen) ?? []), thickness])
   }
   return [...bySpecimen.values()]
+}
+
+/** How the readings of each method that measures something stand against a limit, by the method's key. */
+export const DRAWN: Readonly<Partial<Record<TestMethodKey, Drawn>>> = {
+  'rotary-dip': against(wettingTimeMax),
+  'dip-and-look': against(coverageMin),
+  'plated-hole-rise': against(holeRiseMin),
+  'plating-thickness': platingDrawn,
 }
