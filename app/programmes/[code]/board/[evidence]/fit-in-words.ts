@@ -1,6 +1,7 @@
 import type { Point } from '@/shared/board/geometry/solid'
 import type { PlacementFit } from '@/shared/board/placement/fit-placement'
 import type { PlacementMove } from '@/shared/board/placement/placement-move'
+import { capitalised } from '@/shared/quantity/capitalised'
 import { formatQuantity } from '@/shared/quantity/format'
 
 const AGAINST = {
@@ -22,16 +23,16 @@ export function fitInWords({ unit, unitBy, against, compared, met, liesOn, move 
   const centres = `${met} of ${compared} centres lie ${AGAINST[against]}`
   if (liesOn)
     return `${unitSaid}${move ? `Moved onto the board, as was confirmed: ${moveInWords(move)}. As written ${centres}.` : `${centres}.`}`
-  const would = move ? ` ${moveInWords(move)} it would: choose so if that is right.` : ''
+  const would = move ? ` ${capitalised(moveInWords(move))} it would: choose so if that is right.` : ''
   return `${unitSaid}It does not lie on the board: ${centres}. Nothing of it is used.${would}`
 }
 
 function moveInWords({ bottomMirrored, top, bottom }: PlacementMove): string {
   const alike = top[0] === bottom[0] && top[1] === bottom[1]
-  if (!bottomMirrored) return `By ${byInWords(top)}`
+  if (!bottomMirrored) return `by ${byInWords(top)}`
   return alike
-    ? `With the bottom seen from below, by ${byInWords(top)}`
-    : `With the bottom seen from below, the top by ${byInWords(top)}, the bottom by ${byInWords(bottom)}`
+    ? `with the bottom seen from below, by ${byInWords(top)}`
+    : `with the bottom seen from below, the top by ${byInWords(top)}, the bottom by ${byInWords(bottom)}`
 }
 
 const byInWords = ([x, y]: Point): string => `${mm(x)} in x and ${mm(y)} in y`
