@@ -1,4 +1,5 @@
 import { groupedBy } from '@/shared/grouped-by'
+import { referencesInBrief } from '@/shared/works/references'
 import type { BoardJoint } from '../board-joints'
 import type { BoardMark } from '../board-marks'
 import type { PlacedComponent } from './fit-placement'
@@ -70,7 +71,7 @@ export function placementDifferences(
       .sort((one, other) => other.awayMm - one.awayMm),
     'one row on both sides': (list ?? [])
       .filter((row) => new Set(row.flatMap((name) => sides.get(name) ?? [])).size > 1)
-      .map((row) => ({ reference: row.join(', ') })),
+      .map((row) => ({ reference: referencesInBrief(row) })),
     'placed, not on the board':
       pins.size > 0 ? named(placed.map(referenceOf).filter((name) => !pins.has(name.toUpperCase()))) : [],
   }
