@@ -63,7 +63,7 @@ export function Placement({ view, board }: { view: ProgrammeView; board: Board }
     <Section
       id="placement"
       heading="Placement"
-      lead={`Components by their centres, held against ${LIST[stated ? 'stated' : board.listed ? 'file' : 'none']} and the pins that copper files and netlist name. How each file lies on the board stands with the files.`}
+      lead={`Components by their centres, held against the pins that copper files and netlist name${LIST[stated ? 'stated' : board.listed ? 'file' : 'none']}. How each file lies on the board stands with the files.`}
     >
       {placement.placed.length === 0 ? (
         <p>No placement file lies on the board, so that nothing of it is used.</p>
@@ -95,10 +95,11 @@ export function Placement({ view, board }: { view: ProgrammeView; board: Board }
   )
 }
 
+/** Which parts list they are held against. */
 const LIST = {
-  stated: 'the parts list of the specification',
-  file: 'the parts list among the files',
-  none: 'no parts list, for there is none,',
+  stated: ', and against the parts list of the specification',
+  file: ', and against the parts list among the files',
+  none: '; there is no parts list to hold them against',
 } as const
 
 const inWords = ({ reference, awayMm }: DifferentComponent): string =>
