@@ -18,12 +18,8 @@ import { netNames } from './net-names'
 import { netPaths, type NetPath } from './net-paths'
 import { checkNetlist, type NetlistCheck } from './netlist/check-netlist'
 import type { NetPoint } from './netlist/netlist-file'
-import {
-  fitPlacement,
-  type PlacedComponent,
-  type PlacementFit,
-  type SaidPlacement,
-} from './placement/fit-placement'
+import { placementOn, type BoardPlacement } from './placement/board-placement'
+import type { SaidPlacement } from './placement/fit-placement'
 import type { FileListRow } from './placement/read-parts-table'
 import { outlineOf, type Outline } from './outline'
 import { planeJoints, type PlaneJoint } from './plane-joints'
@@ -38,12 +34,6 @@ export interface BoardLayers extends DrawnCopper {
   readonly netlist: readonly NetPoint[] | undefined
   readonly placements: readonly SaidPlacement[]
   readonly listed: readonly FileListRow[] | undefined
-}
-
-/** Where components are placed, as far as the placement files lie on the board. */
-export interface BoardPlacement {
-  readonly files: readonly PlacementFit[]
-  readonly placed: readonly PlacedComponent[]
 }
 
 /** What the files say of a board, in mm, as the files place it. */
@@ -143,16 +133,6 @@ export function boardOf(layers: BoardLayers, watched?: WatchedNets): Board {
     // Last, since copper without a name is numbered as it is asked for.
     nets: netsOf(joined, netOf),
   }
-}
-
-function placementOn(
-  files: readonly SaidPlacement[],
-  joints: readonly BoardJoint[],
-  outline: Outline | undefined,
-): BoardPlacement | undefined {
-  if (files.length === 0) return undefined
-  const fitted = files.map((file) => fitPlacement(file, joints, outline))
-  return { files: fitted.map(({ fit }) => fit), placed: fitted.flatMap(({ placed }) => placed) }
 }
 
 type NetOf = (group: number) => string
