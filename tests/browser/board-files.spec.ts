@@ -142,7 +142,11 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
     await send(tomas, form.getByRole('button', { name: 'Adopt the ticked values' }))
     await expect(tomas.locator('#follows').getByText('Stands as the files have it.')).toHaveCount(3)
     await programme.open(tomas, '/trail')
-    await expect(tomas.getByText('As the strip is drawn, revision A.')).toHaveCount(4)
+    const trail = tomas.getByRole('main')
+    await expect(trail).toContainText('Adopted values from board files')
+    for (const name of ['Parts list', 'Board along the travel', 'Board across the travel'])
+      await expect(trail).toContainText(`${name}, revision 1`)
+    await expect(trail).toContainText('As the strip is drawn, revision A.')
     await tomas.goto(board)
   })
 

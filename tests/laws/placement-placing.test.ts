@@ -50,11 +50,14 @@ function saidOf(centres: Readonly<Record<string, PlacedAt>>, writing: Writing) {
     fit: { compared, met, liesOn, against },
     placed: placed.map(({ reference, side }) => `${reference} ${side}`),
     awayMm: placed.map(({ awayMm }) => awayMm!),
-    differences: placementDifferences(placed, { ...board, list: [['R1', 'R2'], ['C1'], ['Q1']] }).map(
+    differences: placementDifferences(placed, { ...board, list: LIST }).map(
       ({ kind, components }) => `${kind}: ${components.map(({ reference }) => reference).join()}`,
     ),
   }
 }
+
+/** Not all of the board, and one part that it has not. */
+const LIST = [{ names: ['R1', 'R2'], side: 'top' }, { names: ['C1'] }, { names: ['Q1'] }] as const
 
 const WRITINGS: Readonly<Record<string, (moved: readonly [number, number]) => Writing>> = {
   moved: ([dx, dy]) => ({ ...AS_DRAWN, place: ([x, y]) => [x + dx, y + dy] }),

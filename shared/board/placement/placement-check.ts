@@ -11,6 +11,7 @@ export const PLACEMENT_DIFFERENCES = [
   'on the board, not placed',
   'placed, not listed',
   'on the other side',
+  'on another side than listed',
   'away from its pins',
   'one row on both sides',
   'placed, not on the board',
@@ -30,12 +31,18 @@ export interface DifferentComponent {
   readonly awayMm?: number
 }
 
+/** One row of a parts list: its references in capitals, and the side that it says. */
+export interface ListedNames {
+  readonly names: readonly string[]
+  readonly side?: 'top' | 'bottom' | undefined
+}
+
 /** What stands beside the placement. */
 interface Beside {
   readonly joints: readonly BoardJoint[]
   readonly marks: readonly BoardMark[]
-  /** The references of each row of the parts list, in capitals; undefined where there is no list. */
-  readonly list: readonly (readonly string[])[] | undefined
+  /** The rows of the parts list; undefined where there is no list. */
+  readonly list: readonly ListedNames[] | undefined
 }
 
 /** A centre farther outside the box of its pins is told of: bodies reach beyond their pins, mm. */
@@ -54,7 +61,7 @@ export function placementDifferences(
   )
   // A bare round land may be one of a part that is not placed: a mark by its shape only is no reason to leave it out.
   const isMark = new Set(marks.flatMap(({ name, by }) => (by === 'shape' ? [] : (name?.toUpperCase() ?? []))))
-  const listed = new Set(list?.flat())
+  const listed = new Set(list?.flatMap(({ names }) => names))
   const unplaced = [...pins].filter(([name]) => !isPlaced(name) && !isMark.has(name) && !listed.has(name))
   const found: Readonly<Record<PlacementDifferenceKind, readonly DifferentComponent[]>> = {
     'placed twice': named(twice(placed.map(({ reference }) => reference.toUpperCase()))),
@@ -70,8 +77,15 @@ export function placementDifferences(
       .map(({ reference, awayMm }) => ({ reference, awayMm: awayMm! }))
       .sort((one, other) => other.awayMm - one.awayMm),
     'one row on both sides': (list ?? [])
-      .filter((row) => new Set(row.flatMap((name) => sides.get(name) ?? [])).size > 1)
-      .map((row) => ({ reference: referencesInBrief(row) })),
+      .filter(({ names }) => new Set(names.flatMap((name) => sides.get(name) ?? [])).size > 1)
+      .map(({ names }) => ({ reference: referencesInBrief(names) })),
+    'on another side than listed': named(
+      (list ?? []).flatMap(({ names, side }) =>
+        names.filter(
+          (name) => side !== undefined && sides.get(name) !== undefined && sides.get(name) !== side,
+        ),
+      ),
+    ),
     'placed, not on the board':
       pins.size > 0 ? named(placed.map(referenceOf).filter((name) => !pins.has(name.toUpperCase()))) : [],
   }

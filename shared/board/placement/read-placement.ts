@@ -30,7 +30,7 @@ function columnsIn(headings: readonly string[]): Columns | undefined {
 }
 
 /** Headings parted by blanks are also words of a text: one has to stand over numbers. */
-const NUMBER = /^([+-]?(?:\d{1,12}(?:[.,]\d{0,12})?|[.,]\d{1,12})(?:[eE][+-]?\d{1,3})?)\s*([A-Za-z"]*)$/
+const NUMBER = /^([+-]?(?:\d{1,12}(?:[.,]\d{0,20})?|[.,]\d{1,20})(?:[eE][+-]?\d{1,3})?)\s*([A-Za-z"]*)$/
 
 /**
  * Reads a table of component centres, in any form that has a column each for

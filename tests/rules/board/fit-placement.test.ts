@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { layersFrom, readBoardFile } from '@/shared/board/read-files'
 import { boardOf, type Board } from '@/shared/board/board'
 import type { PlacementRole } from '@/shared/board/layer-role'
-import { placementDifferences } from '@/shared/board/placement/placement-check'
+import { placementDifferences, type ListedNames } from '@/shared/board/placement/placement-check'
 import { proposedPartsList } from '@/shared/board/proposed/proposed-parts-list'
 import type { ListedRow } from '@/shared/plan/parameters/parts-list'
 import { filesOf, type DrawnBoard } from './drawn-board'
@@ -166,14 +166,15 @@ describe('a board of which no file names a pin', () => {
 })
 
 describe('placement, parts list and pins beside each other', () => {
-  const differencesOf = (board: Board, list?: readonly (readonly string[])[]) =>
+  const rows = (...list: readonly (readonly string[])[]): ListedNames[] => list.map((names) => ({ names }))
+  const differencesOf = (board: Board, list?: readonly ListedNames[]) =>
     Object.fromEntries(
       placementDifferences(board.placement!.placed, { ...board, list }).map(({ kind, components }) => [
         kind,
         components.map(({ reference }) => reference),
       ]),
     )
-  const LIST = [['R1', 'R2'], ['C1', 'C2', 'C3'], ['X1']]
+  const LIST = rows(['R1', 'R2'], ['C1', 'C2', 'C3'], ['X1'])
   test('agree, but for the hole that only holds the board; a land for a probe is none', () => {
     expect(differencesOf(boardWith(placementText()), LIST)).toEqual({ 'one joint, not placed': ['H1'] })
   })
@@ -190,13 +191,14 @@ describe('placement, parts list and pins beside each other', () => {
     // One of six centres is away: the others tell that the file lies on the board.
     const board = boardWith(text, { unit: 'mm' })
     expect(fitOf(board)).toMatchObject({ compared: 5, met: 4, liesOn: true })
-    const list = [['R1', 'R2'], ['C1'], ['Q7']]
+    const list: ListedNames[] = [{ names: ['R1', 'R2'], side: 'top' }, ...rows(['C1'], ['Q7'])]
     expect(Object.entries(differencesOf(board, list))).toEqual([
       ['placed twice', ['C1']],
       ['listed, not placed', ['Q7']],
       ['on the board, not placed', ['C3', 'X1']],
       ['placed, not listed', ['C2', 'FID1']],
       ['on the other side', ['C2', 'R1']],
+      ['on another side than listed', ['R1']],
       ['away from its pins', ['R2']],
       ['one row on both sides', ['R1, R2']],
       ['placed, not on the board', ['FID1']],

@@ -52,6 +52,12 @@ describe('units', () => {
   })
 })
 
+test('a number is read with as many decimals as programs print of it', () => {
+  expect(readPlacement('Ref,X,Y\nR1,293.56283199999996,-1.5e1')!.rows[0]!.at).toEqual([
+    293.56283199999996, -15,
+  ])
+})
+
 test('sides by their words', () => {
   expect(['Top', 'T', 'front', 'TopLayer', 'Component Side', 'F.Cu'].map(sideFrom)).toEqual(
     Array.from({ length: 6 }, () => 'top'),

@@ -23,17 +23,21 @@ interface FollowsFromBoardProps {
 export function FollowsFromBoard({ view, archive, board }: FollowsFromBoardProps) {
   const proposals = boardProposals(view, board)
   const adoptable = proposals.filter((proposal) => canAdopt(view, proposal))
-  const values = proposals.map((proposal) => (
-    <ProposedValue
-      key={proposal.parameter.key}
-      view={view}
-      proposal={proposal}
-      href={fromBoardAddress(view.code, proposal.item, proposal.parameter.key, archive.evidence)}
-      source="the files"
-      adopt={adoptable.includes(proposal) && <Adopt view={view} proposal={proposal} />}
-      incomplete={!isWhole(proposal)}
-    />
-  ))
+  const values = (
+    <div className="board-proposals">
+      {proposals.map((proposal) => (
+        <ProposedValue
+          key={proposal.parameter.key}
+          view={view}
+          proposal={proposal}
+          href={fromBoardAddress(view.code, proposal.item, proposal.parameter.key, archive.evidence)}
+          source="the files"
+          adopt={adoptable.includes(proposal) && <Adopt view={view} proposal={proposal} />}
+          incomplete={!isWhole(proposal)}
+        />
+      ))}
+    </div>
+  )
   return (
     <Section
       id="follows"

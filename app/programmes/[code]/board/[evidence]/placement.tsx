@@ -10,6 +10,7 @@ import {
 import { partsList, type ListedRow } from '@/shared/plan/parameters/parts-list'
 import { counted } from '@/shared/quantity/counted'
 import { formatQuantity } from '@/shared/quantity/format'
+import { referencesInBrief } from '@/shared/works/references'
 import { partsOnBoard } from '@/shared/works/parts-on-board'
 
 /** What each way of disagreeing is called, and what to do about it. */
@@ -30,6 +31,10 @@ const WORDS: Readonly<Record<PlacementDifferenceKind, { readonly what: string; r
   'on the other side': {
     what: 'Placed on one side, its lands are on the other',
     then: 'One of the files is wrong.',
+  },
+  'on another side than listed': {
+    what: 'Placed on one side, the parts list says the other',
+    then: 'One of the two is wrong.',
   },
   'away from its pins': {
     what: 'Centre outside of its own pins',
@@ -55,8 +60,8 @@ export function Placement({ view, board }: { view: ProgrammeView; board: Board }
   if (!placement) return null
   const stated = view.state.facts.values.get(partsList.key) as readonly ListedRow[] | undefined
   const list = stated
-    ? partsOnBoard(stated, []).map(({ names }) => names)
-    : board.listed?.map(({ names }) => names)
+    ? partsOnBoard(stated, []).map(({ names, row }) => ({ names, side: row.side }))
+    : board.listed
   const differences = placementDifferences(placement.placed, { ...board, list })
   const sides = (side: 'top' | 'bottom') => placement.placed.filter((each) => each.side === side).length
   return (
@@ -84,7 +89,7 @@ export function Placement({ view, board }: { view: ProgrammeView; board: Board }
               columns={[
                 { label: 'Difference', names: true, cell: ({ kind }) => WORDS[kind].what },
                 { label: 'How many', set: 'number', cell: ({ components }) => components.length },
-                { label: 'Which', cell: ({ components }) => components.map(inWords).join(', ') },
+                { label: 'Which', cell: ({ components }) => inWords(components) },
                 { label: 'What it means', cell: ({ kind }) => WORDS[kind].then },
               ]}
             />
@@ -102,7 +107,10 @@ const LIST = {
   none: '; there is no parts list to hold them against',
 } as const
 
-const inWords = ({ reference, awayMm }: DifferentComponent): string =>
-  awayMm === undefined
-    ? reference
-    : `${reference} (${formatQuantity(Math.round(awayMm * 100) / 100, 'mm', 5)})`
+/** In brief; where each has a distance of its own, one by one. */
+const inWords = (components: readonly DifferentComponent[]): string =>
+  components.every(({ awayMm }) => awayMm === undefined)
+    ? referencesInBrief(components.map(({ reference }) => reference))
+    : components.map(({ reference, awayMm = 0 }) => `${reference} (${mm(awayMm)})`).join(', ')
+
+const mm = (value: number): string => formatQuantity(Math.round(value * 100) / 100, 'mm', 5)
