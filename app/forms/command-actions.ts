@@ -13,6 +13,19 @@ export const acceptAnswer = formAction('accept-answer')
 export const addInstrument = formAction('add-instrument')
 export const addSupplier = formAction('add-supplier')
 export const addItem = formAction('add-item')
+/** The values travel as the page showed them, whatever shape each has; those ticked are adopted. */
+export const adoptFromBoard = formAction('adopt-from-board', {
+  own: {
+    values: (form) =>
+      [...form.keys()].flatMap((name) => {
+        const [, parameter] = /^values\.([a-z0-9-]+)$/.exec(name) ?? []
+        if (parameter === undefined) return []
+        const seen = numberTyped(form, `seen.${parameter}`)
+        return [{ parameter, value: jsonTyped(form, `proposed.${parameter}`), seen }]
+      }),
+  },
+  then: (done, form) => `${whereItLeads(done, form)}#follows`,
+})
 export const adoptOption = formAction('adopt-option')
 export const adoptChangeNotice = formAction('adopt-change-notice')
 export const allocateLot = formAction('allocate-lot')

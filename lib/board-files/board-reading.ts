@@ -1,6 +1,8 @@
 import type { Board } from '@/shared/board/board'
 import type { DrillReading } from '@/shared/board/drill/drill-file'
 import type { Passed } from '@/shared/board/gerber/gerber-layer'
+import type { PlacementFit } from '@/shared/board/placement/fit-placement'
+import type { LengthUnit } from '@/shared/board/placement/length-unit'
 import type { ReadFile } from '@/shared/board/read-files'
 import type { LayerRole, ProposedRole } from '@/shared/board/layer-role'
 
@@ -12,10 +14,13 @@ export interface FileTold {
   readonly role?: LayerRole
   /** Things drawn, holes drilled, or places of a netlist. */
   readonly count?: number
-  readonly unit?: 'mm' | 'inch'
+  readonly unit?: LengthUnit
   readonly unitAssumed?: boolean
   readonly passed?: readonly Passed[]
   readonly drill?: { readonly reading: DrillReading; readonly assumed: readonly string[] }
+  /** Of a placement file: how it lies on the board, and whether it says the side of every component. */
+  readonly fit?: PlacementFit
+  readonly saysSides?: boolean
   readonly refused?: { readonly line?: number; readonly reason: string }
 }
 

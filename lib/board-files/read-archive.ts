@@ -1,7 +1,9 @@
-import { boardOf } from '@/shared/board/board'
+import { boardOf, type Board } from '@/shared/board/board'
 import { layersFrom, readBoardFile, type ReadFile } from '@/shared/board/read-files'
 import { layerPath } from '@/shared/board/layer-path'
-import type { LayerRole } from '@/shared/board/layer-role'
+import type { LayerRole, ProposedRole } from '@/shared/board/layer-role'
+import type { PlacementFit } from '@/shared/board/placement/fit-placement'
+import { saysSides } from '@/shared/board/placement/placement-file'
 import { codeOfRole } from '@/shared/board/role-code'
 import type { WatchedNets } from '@/shared/board/watched-nets'
 import type { BoardReading, FileTold, LayerPicture } from './board-reading'
@@ -26,9 +28,10 @@ export function readArchive(archive: Uint8Array, { roles, watched }: BoardSaid):
     (Object.hasOwn(roles, file.name) ? roles[file.name] : undefined) ??
     ('proposed' in file ? file.proposed.role : { kind: 'other' })
   const layers = layersFrom(files, roleOf)
+  const board = boardOf(layers, watched)
   return {
-    files: files.map((file) => told(file, roleOf(file))),
-    board: boardOf(layers, watched),
+    files: files.map((file) => told(file, roleOf(file), board)),
+    board,
     pictures: picturesOf(files, roleOf),
   }
 }
@@ -47,7 +50,7 @@ function picturesOf(files: readonly ReadFile[], roleOf: (file: ReadFile) => Laye
   return [...pictures.values()]
 }
 
-function told(file: ReadFile, role: LayerRole): FileTold {
+function told(file: ReadFile, role: LayerRole, { placement }: Board): FileTold {
   const { name, format } = file
   switch (file.format) {
     case 'gerber': {
@@ -71,6 +74,21 @@ function told(file: ReadFile, role: LayerRole): FileTold {
       const count = points.length
       return { name, format, proposed: file.proposed, role, count, unit, unitAssumed, passed }
     }
+    case 'placement': {
+      const fit = placement?.files.find((each) => each.name === name)
+      const unit = fit?.unit ?? file.placement.unit
+      return {
+        name,
+        format,
+        ...asFitted(file.proposed, role, fit),
+        count: file.placement.rows.length,
+        saysSides: saysSides(file.placement),
+        ...(unit && { unit }),
+        ...(fit && { fit }),
+      }
+    }
+    case 'parts list':
+      return { name, format, proposed: file.proposed, role, count: file.list.length }
     case 'unread':
       return {
         name,
@@ -80,4 +98,15 @@ function told(file: ReadFile, role: LayerRole): FileTold {
     case 'other':
       return { name, format }
   }
+}
+
+/** A unit that only the board tells is proposed with the role, to be confirmed with it. */
+function asFitted(
+  proposed: ProposedRole,
+  role: LayerRole,
+  fit: PlacementFit | undefined,
+): { readonly proposed: ProposedRole; readonly role: LayerRole } {
+  if (role.kind !== 'placement' || fit?.unitBy !== 'fit' || !fit.unit) return { proposed, role }
+  const fitted = { ...role, unit: fit.unit }
+  return { proposed: { role: fitted, by: 'fit' }, role: fitted }
 }

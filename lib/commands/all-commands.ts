@@ -11,6 +11,7 @@ import { reinstatePart } from '@/lib/commands/parts/reinstate-part'
 import { addPerson } from '@/lib/commands/people/add-person'
 import { addReadings } from '@/lib/commands/logs/add-readings'
 import { addRecord } from '@/lib/commands/records/add-record'
+import { adoptFromBoard } from '@/lib/commands/specification/adopt-from-board'
 import { adoptOption } from '@/lib/commands/specification/adopt-option'
 import { answerAction } from '@/lib/commands/actions/answer-action'
 import { approveItem } from '@/lib/commands/signatures/approve-item'
@@ -139,6 +140,7 @@ const COMMANDS = {
   'drop-change': dropChange,
   'answer-change-notice': answerChangeNotice,
   'adopt-change-notice': adoptChangeNotice,
+  'adopt-from-board': adoptFromBoard,
   'close-change-notice': closeChangeNotice,
   'approve-item': approveItem,
   'approve-items': approveItems,

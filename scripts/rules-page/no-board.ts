@@ -9,4 +9,6 @@ export const NO_BOARD = boardOf({
   outline: undefined,
   holes: [],
   netlist: undefined,
+  placements: [],
+  listed: undefined,
 })

@@ -18,6 +18,9 @@ import { netNames } from './net-names'
 import { netPaths, type NetPath } from './net-paths'
 import { checkNetlist, type NetlistCheck } from './netlist/check-netlist'
 import type { NetPoint } from './netlist/netlist-file'
+import { placementOn, type BoardPlacement } from './placement/board-placement'
+import type { SaidPlacement } from './placement/fit-placement'
+import type { FileListRow } from './placement/read-parts-table'
 import { outlineOf, type Outline } from './outline'
 import { planeJoints, type PlaneJoint } from './plane-joints'
 import { stackOf, type DrawnCopper } from './stack'
@@ -29,6 +32,8 @@ export interface BoardLayers extends DrawnCopper {
   readonly outline: readonly Drawn[] | undefined
   readonly holes: readonly Drilled[]
   readonly netlist: readonly NetPoint[] | undefined
+  readonly placements: readonly SaidPlacement[]
+  readonly listed: readonly FileListRow[] | undefined
 }
 
 /** What the files say of a board, in mm, as the files place it. */
@@ -69,6 +74,10 @@ export interface Board {
   readonly pieces: number
   /** Holes and copper against the netlist, where there is one. */
   readonly netlist: NetlistCheck | undefined
+  /** Undefined where no file places components. */
+  readonly placement: BoardPlacement | undefined
+  /** The parts list among the files, where there is one. */
+  readonly listed: readonly FileListRow[] | undefined
 }
 
 /** How near two nets have to come to be listed, mm. */
@@ -95,9 +104,10 @@ export function boardOf(layers: BoardLayers, watched?: WatchedNets): Board {
     const piece = layer && pieceAt(joined, layer, at)
     return piece === undefined ? undefined : netOf(piece)
   }
+  const joints = boardJoints(joined, holes, listed)
   return {
     holes,
-    joints: boardJoints(joined, holes, listed),
+    joints,
     outline,
     layers: joined.stack.map(({ name }) => name),
     gaps: gapsOfNets(joined, netOf, watched),
@@ -118,6 +128,8 @@ export function boardOf(layers: BoardLayers, watched?: WatchedNets): Board {
     }),
     pieces: joined.groups.count,
     netlist: checked?.check,
+    placement: placementOn(layers.placements, joints, outline),
+    listed: layers.listed,
     // Last, since copper without a name is numbered as it is asked for.
     nets: netsOf(joined, netOf),
   }

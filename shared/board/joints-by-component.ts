@@ -2,6 +2,8 @@ import { groupedBy } from '@/shared/grouped-by'
 import type { ListedRow } from '@/shared/plan/parameters/parts-list'
 import { partsOnBoard } from '@/shared/works/parts-on-board'
 import type { BoardJoint } from './board-joints'
+import type { Point } from './geometry/solid'
+import type { PlacedComponent } from './placement/fit-placement'
 
 /** The joints of one component, and how the parts list has it. */
 export interface ComponentJoints {
@@ -9,8 +11,10 @@ export interface ComponentJoints {
   readonly inHoles: number
   readonly onTop: number
   readonly onBottom: number
-  /** Where the component sits: as the parts list says, else where its lands are; a hole does not tell. */
+  /** Where the component sits: as the parts list says, else the placement, else where its lands are; a hole does not tell. */
   readonly side: 'top' | 'bottom' | undefined
+  /** Its centre, mm, where a placement file places it. */
+  readonly at: Point | undefined
   /** As the parts list says. */
   readonly soldered: ListedRow['soldered']
 }
@@ -19,20 +23,24 @@ export interface ComponentJoints {
 export function jointsByComponent(
   joints: readonly BoardJoint[],
   list: readonly ListedRow[],
+  placed: readonly PlacedComponent[] = [],
 ): ComponentJoints[] {
   const listed = listedByReference(list)
+  const placedAs = new Map(placed.map((each) => [each.reference.toUpperCase(), each]))
   const named = joints.flatMap((joint) => (joint.component === undefined ? [] : [joint as Named]))
   return [...groupedBy(named, ({ component }) => component)]
     .map(([component, all]) => {
       const count = (on: BoardJoint['on']) => all.filter((joint) => joint.on === on).length
       const [inHoles, onTop, onBottom] = [count('hole'), count('top'), count('bottom')]
       const row = listed.get(component.toUpperCase())
+      const place = placedAs.get(component.toUpperCase())
       return {
         component,
         inHoles,
         onTop,
         onBottom,
-        side: row?.side ?? (onTop > 0 ? 'top' : onBottom > 0 ? 'bottom' : undefined),
+        side: row?.side ?? place?.side ?? (onTop > 0 ? 'top' : onBottom > 0 ? 'bottom' : undefined),
+        at: place?.at,
         soldered: row?.soldered,
       } as const
     })

@@ -1,3 +1,5 @@
+import type { LengthUnit } from './placement/length-unit'
+
 /** What a file of a board is: a copper layer counts from the top, 1, to the bottom. */
 export type LayerRole =
   | { readonly kind: 'copper'; readonly side: 'top' | 'bottom' }
@@ -6,12 +8,23 @@ export type LayerRole =
   | { readonly kind: 'outline' }
   | { readonly kind: 'drill'; readonly plated: boolean | undefined }
   | { readonly kind: 'netlist' }
+  | PlacementRole
+  | { readonly kind: 'parts list' }
   | { readonly kind: 'other' }
+
+/** Component centres, with what a person says of them where the file does not. */
+export interface PlacementRole {
+  readonly kind: 'placement'
+  readonly side: 'top' | 'bottom' | undefined
+  readonly unit: LengthUnit | undefined
+  /** Whether they are moved onto the board as they fit there. */
+  readonly moved: boolean
+}
 
 /** A role, and whether the file itself says it or only its name suggests it. */
 export interface ProposedRole {
   readonly role: LayerRole
-  readonly by: 'attribute' | 'name' | 'content' | 'nothing'
+  readonly by: 'attribute' | 'name' | 'content' | 'fit' | 'nothing'
 }
 
 type Side = 'top' | 'bottom'
@@ -70,6 +83,16 @@ const NAMES: readonly (readonly [RegExp, LayerRole])[] = [
   [/(copper|cu).*(top|front)|(top|front|F)[_. -]*(cu|copper)/i, { kind: 'copper', side: 'top' }],
   [/(copper|cu).*(bot|back)|(bottom|back|B)[_. -]*(cu|copper)/i, { kind: 'copper', side: 'bottom' }],
 ]
+
+/** The side that the name of a file suggests, where all that it lists is on one. */
+export function sideByName(fullName: string): Side | undefined {
+  const name = fullName.slice(-NAME_LENGTH)
+  const [top, bottom] = [
+    /(^|[^a-z])(top|front)([^a-z]|$)/i.test(name),
+    /(^|[^a-z])(bot|bottom|back)([^a-z]|$)/i.test(name),
+  ]
+  return top === bottom ? undefined : top ? 'top' : 'bottom'
+}
 
 /** No program writes longer names; patterns take their time over one that is. */
 const NAME_LENGTH = 255

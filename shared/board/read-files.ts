@@ -3,9 +3,13 @@ import type { Drilled, DrillFile } from './drill/drill-file'
 import { readDrill } from './drill/read-drill'
 import type { GerberLayer } from './gerber/gerber-layer'
 import { readGerber } from './gerber/read-gerber'
-import { roleByAttribute, roleByName, type LayerRole, type ProposedRole } from './layer-role'
+import { roleByAttribute, roleByName, sideByName, type LayerRole, type ProposedRole } from './layer-role'
 import type { Netlist } from './netlist/netlist-file'
 import { isNetlist, readNetlist } from './netlist/read-netlist'
+import { saysSides, type PlacementFile } from './placement/placement-file'
+import { readPartsTable, type FileListRow } from './placement/read-parts-table'
+import { readPlacement } from './placement/read-placement'
+import { textOfBytes } from './tables/bytes-as-text'
 import { Unreadable } from './unreadable'
 
 export interface BoardFileText {
@@ -18,6 +22,8 @@ export type ReadFile = { readonly name: string } & (
   | { readonly format: 'gerber'; readonly proposed: ProposedRole; readonly layer: GerberLayer }
   | { readonly format: 'drill'; readonly proposed: ProposedRole; readonly drill: DrillFile }
   | { readonly format: 'netlist'; readonly proposed: ProposedRole; readonly netlist: Netlist }
+  | { readonly format: 'placement'; readonly proposed: ProposedRole; readonly placement: PlacementFile }
+  | { readonly format: 'parts list'; readonly proposed: ProposedRole; readonly list: readonly FileListRow[] }
   | { readonly format: 'unread'; readonly line?: number; readonly reason: string }
   | { readonly format: 'other' }
 )
@@ -38,13 +44,26 @@ export function readBoardFile({ name, text }: BoardFileText): ReadFile {
       const netlist = readNetlist(text)
       return { name, format: 'netlist', proposed: { role: { kind: 'netlist' }, by: 'content' }, netlist }
     }
-    if (!isGerber(text)) return { name, format: 'other' }
+    if (!isGerber(text)) return readTable({ name, text: textOfBytes(text) })
     const layer = readGerber(text)
     return { name, format: 'gerber', proposed: proposed(layer.attributes, name), layer }
   } catch (error) {
     if (error instanceof Unreadable) return { name, format: 'unread', line: error.line, reason: error.reason }
     throw error
   }
+}
+
+/** A table of components: where they are placed, or of which parts they are. */
+function readTable({ name, text }: BoardFileText): ReadFile {
+  const placement = readPlacement(text)
+  if (placement) {
+    const side = saysSides(placement) ? undefined : sideByName(name)
+    const role = { kind: 'placement', side, unit: undefined, moved: false } as const
+    return { name, format: 'placement', proposed: { role, by: side ? 'name' : 'content' }, placement }
+  }
+  const list = readPartsTable(text)
+  if (!list) return { name, format: 'other' }
+  return { name, format: 'parts list', proposed: { role: { kind: 'parts list' }, by: 'content' }, list }
 }
 
 const isDrill = (text: string): boolean => /^[ \t]*%?[ \t]*M48[ \t]*\r?$/m.test(text.slice(0, 4000))
@@ -85,6 +104,16 @@ export function layersFrom(files: readonly ReadFile[], roleOf: (file: ReadFile) 
     ),
     netlist: files.flatMap((file) =>
       file.format === 'netlist' && roleOf(file).kind === 'netlist' ? [file.netlist.points] : [],
+    )[0],
+    placements: files.flatMap((file) => {
+      if (file.format !== 'placement') return []
+      const role = roleOf(file)
+      if (role.kind !== 'placement') return []
+      const said = { sideSaid: role.side, unitSaid: role.unit, moveSaid: role.moved }
+      return [{ ...file.placement, ...said, name: file.name }]
+    }),
+    listed: files.flatMap((file) =>
+      file.format === 'parts list' && roleOf(file).kind === 'parts list' ? [file.list] : [],
     )[0],
   }
 }

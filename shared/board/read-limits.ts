@@ -20,4 +20,9 @@ export const READ_LIMITS = {
   lineLength: 2000,
   /** Places of a netlist. */
   netPoints: 400_000,
+  /** Lines of a table, characters of one line and of a name in it, and components placed or listed. */
+  tableLines: 200_000,
+  tableLine: 20_000,
+  nameLength: 120,
+  placed: 100_000,
 } as const

@@ -1,4 +1,5 @@
-import type { LayerRole } from './layer-role'
+import type { LayerRole, PlacementRole } from './layer-role'
+import { LENGTH_UNITS, type LengthUnit } from './placement/length-unit'
 
 /** Roles as they are stored and chosen: a word for each, inner copper with its number from the top. */
 const NAMED: Readonly<Record<string, { role: LayerRole; label: string }>> = {
@@ -15,8 +16,10 @@ const NAMED: Readonly<Record<string, { role: LayerRole; label: string }>> = {
   'drill-unplated': { role: { kind: 'drill', plated: false }, label: 'Drill file, unplated holes' },
   drill: { role: { kind: 'drill', plated: undefined }, label: 'Drill file, plating not said' },
   netlist: { role: { kind: 'netlist' }, label: 'Netlist' },
+  'parts-list': { role: { kind: 'parts list' }, label: 'Parts list' },
   other: { role: { kind: 'other' }, label: 'Not read for the board' },
 }
+const PLACEMENT = /^placement(?:-(top|bottom))?(?:-(mm|inch|mil))?(-moved)?$/
 const INNER = /^copper-inner-([1-9]\d?)$/
 /** Boards have seldom more copper layers than this. */
 const INNER_LAYERS_MAX = 30
@@ -25,11 +28,26 @@ const INNER_LAYERS_MAX = 30
 export function roleFrom(code: string): LayerRole | undefined {
   const layer = Number(INNER.exec(code)?.[1])
   if (layer <= INNER_LAYERS_MAX) return { kind: 'copper', side: 'inner', layer }
+  const placement = PLACEMENT.exec(code)
+  if (placement) {
+    const [, side, unit, moved] = placement
+    return {
+      kind: 'placement',
+      side: side as PlacementRole['side'],
+      unit: unit as LengthUnit | undefined,
+      moved: moved !== undefined,
+    }
+  }
   return Object.hasOwn(NAMED, code) ? NAMED[code]!.role : undefined
 }
 
 export function codeOfRole(role: LayerRole): string {
   if (role.kind === 'copper' && role.side === 'inner') return `copper-inner-${role.layer}`
+  if (role.kind === 'parts list') return 'parts-list'
+  if (role.kind === 'placement')
+    return ['placement', role.side, role.unit, role.moved ? 'moved' : undefined]
+      .filter((part) => part !== undefined)
+      .join('-')
   if (role.kind === 'drill')
     return role.plated === undefined ? 'drill' : role.plated ? 'drill-plated' : 'drill-unplated'
   const code = 'side' in role ? `${role.kind}-${role.side}` : role.kind
@@ -39,23 +57,57 @@ export function codeOfRole(role: LayerRole): string {
 export const roleLabel = (role: LayerRole): string =>
   role.kind === 'copper' && role.side === 'inner'
     ? `Copper, inner layer ${role.layer}`
-    : NAMED[codeOfRole(role)]!.label
+    : role.kind === 'placement'
+      ? placementLabel(role)
+      : NAMED[codeOfRole(role)]!.label
 
-/** What a person can choose for a file: drill files only for holes, netlists only for nets, all else for what is drawn. */
-export const roleChoices = (
-  format: 'gerber' | 'drill' | 'netlist',
-  innerLayers: number,
-): { value: string; text: string }[] => {
+const placementLabel = ({ side, unit, moved }: PlacementRole): string =>
+  [
+    'Placement of components',
+    ...(side ? [side] : []),
+    ...(unit ? [`in ${unit}`] : []),
+    ...(moved ? ['moved onto the board'] : []),
+  ].join(', ')
+
+type Choices = { value: string; text: string }[]
+const choicesOf = (roles: readonly LayerRole[]): Choices =>
+  roles.map((role) => ({ value: codeOfRole(role), text: roleLabel(role) }))
+
+/** What a placement file says of itself, which nobody has to choose, and whether it has to be moved to lie on the board. */
+export interface PlacementSays {
+  readonly sides: boolean
+  readonly unit: boolean
+  readonly wouldMove: boolean
+}
+
+/** What a person can choose for a placement file: side and unit where the file says none, and whether it is moved. */
+export const placementChoices = ({ sides, unit, wouldMove }: PlacementSays): Choices =>
+  choicesOf([
+    ...(sides ? [undefined] : ([undefined, 'top', 'bottom'] as const)).flatMap((side) =>
+      (unit ? [undefined] : [undefined, ...LENGTH_UNITS]).flatMap((length) =>
+        (wouldMove ? [false, true] : [false]).map((moved): LayerRole => ({
+          kind: 'placement',
+          side,
+          unit: length,
+          moved,
+        })),
+      ),
+    ),
+    { kind: 'other' },
+  ])
+
+type ChosenFormat = 'gerber' | 'drill' | 'netlist' | 'parts list'
+
+/** What a person can choose for any other file: drill files only for holes, netlists only for nets, all else for what is drawn. */
+export const roleChoices = (format: ChosenFormat, innerLayers: number): Choices => {
   const inner = Array.from({ length: innerLayers }, (_, index): LayerRole => ({
     kind: 'copper',
     side: 'inner',
     layer: index + 2,
   }))
   const named = Object.values(NAMED).map(({ role }) => role)
-  return [...named, ...inner]
-    .filter(({ kind }) => kind === 'other' || formatOf(kind) === format)
-    .map((role) => ({ value: codeOfRole(role), text: roleLabel(role) }))
+  return choicesOf([...named, ...inner].filter(({ kind }) => kind === 'other' || formatOf(kind) === format))
 }
 
-const formatOf = (kind: LayerRole['kind']): 'gerber' | 'drill' | 'netlist' =>
-  kind === 'drill' || kind === 'netlist' ? kind : 'gerber'
+const formatOf = (kind: LayerRole['kind']): ChosenFormat =>
+  kind === 'drill' || kind === 'netlist' || kind === 'parts list' ? kind : 'gerber'

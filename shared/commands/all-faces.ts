@@ -8,6 +8,7 @@ import { addItem } from '@/shared/commands/plan/add-item'
 import { addPerson } from '@/shared/commands/people/add-person'
 import { addReadings } from '@/shared/commands/logs/add-readings'
 import { addRecord } from '@/shared/commands/records/add-record'
+import { adoptFromBoard } from '@/shared/commands/specification/adopt-from-board'
 import { adoptOption } from '@/shared/commands/specification/adopt-option'
 import { answerAction } from '@/shared/commands/actions/answer-action'
 import { approveItem } from '@/shared/commands/signatures/approve-item'
@@ -138,6 +139,7 @@ export const FACES = {
   'set-money-ceiling': setMoneyCeiling,
   'attach-evidence': attachEvidence,
   'confirm-board-files': confirmBoardFiles,
+  'adopt-from-board': adoptFromBoard,
   'withdraw-evidence': withdrawEvidence,
   'add-supplier': addSupplier,
   'close-supplier': closeSupplier,

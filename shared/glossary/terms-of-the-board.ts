@@ -22,6 +22,11 @@ export const TERMS_OF_THE_BOARD: readonly Term[] = [
     from: standard('IPC-D-356A'),
   },
   {
+    term: 'placement',
+    meaning: 'Where each component sits on a board: its centre, its side and how it is turned.',
+    from: TRADE,
+  },
+  {
     term: 'piece of copper',
     meaning: 'Copper that touches or is joined by plated holes, on all layers together.',
     from: OWN,

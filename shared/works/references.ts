@@ -27,3 +27,21 @@ function namesOf(piece: string): readonly string[] | undefined {
   if (to < from || to - from >= MOST) return undefined
   return Array.from({ length: to - from + 1 }, (_, more) => `${prefix}${from + more}`)
 }
+
+/** Names as a cell lists them: three and more that follow each other as a range, in the order of their numbers. */
+export function referencesInBrief(names: readonly string[]): string {
+  const sorted = [...names].sort((one, other) => one.localeCompare(other, 'en', { numeric: true }))
+  const runs: string[][] = []
+  for (const name of sorted) {
+    const run = runs.at(-1)
+    if (run && follows(run.at(-1)!, name)) run.push(name)
+    else runs.push([name])
+  }
+  return runs.flatMap((run) => (run.length > 2 ? [`${run[0]}–${run.at(-1)}`] : run)).join(', ')
+}
+
+/** Whether a name is the next one of its kind; "R1A" and "R01" are of no range. */
+function follows(before: string, name: string): boolean {
+  const [, prefix, number] = /^([A-Za-z]+[-_]?)(0|[1-9]\d{0,4})$/.exec(before) ?? []
+  return prefix !== undefined && name === `${prefix}${Number(number) + 1}`
+}

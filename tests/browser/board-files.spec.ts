@@ -43,6 +43,11 @@ const archive = (small: boolean): Buffer =>
         drillMm({ T1: 1.3 }, 'T1', ...PLACES.map(([x, y]) => `X${x.toFixed(3)}Y${y.toFixed(3)}`)),
       ),
       'strip-old.gbr': strToU8(lands('L1,Top', small).replace('M02*', '')),
+      // The middle of the strip, in a unit that no line says.
+      'strip-centres.csv': strToU8(
+        'Designator,Mid X,Mid Y,Rotation,Layer\nX1,22.7,10,0,Top\nFID1,3,3,0,Top\n',
+      ),
+      'strip-parts.csv': strToU8('Designator,Part number,Qty\nX1,TERM-6,1\n'),
     }),
   )
 
@@ -100,6 +105,11 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
     await expect(tomas.getByLabel('What strip-3.gbr is')).toHaveValue('other')
     await expect(tomas.getByRole('row', { name: /strip-old\.gbr/ })).toContainText('The file breaks off')
     await expect(tomas.getByText('not found')).toBeVisible()
+    await expect(tomas.getByLabel('What strip-centres.csv is')).toHaveValue('placement-mm')
+    await expect(tomas.getByRole('row', { name: /strip-centres\.csv/ })).toContainText(
+      'Unit not said: mm by its fit on the board, to be confirmed. 1 of 1 centres lie within the pins',
+    )
+    await expect(tomas.getByLabel('What strip-parts.csv is')).toHaveValue('parts-list')
     board = tomas.url()
   })
 
@@ -108,6 +118,36 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
     await send(tomas, tomas.getByRole('button', { name: 'Confirm the files' }))
     await expect(tomas.getByText('was confirmed by')).toBeVisible()
     await expect(tomas.getByText('45 mm × 20 mm')).toBeVisible()
+    await expect(tomas.getByRole('row', { name: /strip-centres\.csv/ })).not.toContainText('Unit not said')
+  })
+
+  await test.step('he sees where components are placed, and which of them no list has', async () => {
+    const placement = tomas.locator('#placement')
+    await expect(placement).toContainText('2 components are placed: 2 on the top, 0 on the bottom.')
+    await expect(placement.getByRole('row', { name: /Placed, not on the parts list/ })).toContainText('FID1')
+    const joints = tomas.getByRole('table', { name: 'Joints by component' })
+    await expect(joints.getByRole('row', { name: /^X1/ })).toContainText('22.7, 10')
+  })
+
+  await test.step('he adopts what the files know whole, together and for one reason', async () => {
+    const form = formOf(tomas, 'Adopt values from the board files')
+    await expect(form).toContainText('nothing → 45 mm')
+    // Leads are not in the files: that table goes by its own form.
+    await expect(form.getByLabel(/^Adopt Holes and leads/)).toHaveCount(0)
+    await form.getByRole('button', { name: 'Adopt the ticked values' }).click()
+    await expect(form).toContainText('Tick the values that you adopt.')
+    for (const name of ['Parts list', 'Board along the travel', 'Board across the travel'])
+      await form.getByLabel(`Adopt ${name} as the files have it`).check()
+    await form.getByLabel('Why, for all that are ticked').fill('As the strip is drawn, revision A.')
+    await send(tomas, form.getByRole('button', { name: 'Adopt the ticked values' }))
+    await expect(tomas.locator('#follows').getByText('Stands as the files have it.')).toHaveCount(3)
+    await programme.open(tomas, '/trail')
+    const trail = tomas.getByRole('main')
+    await expect(trail).toContainText('Adopted values from board files')
+    for (const name of ['Parts list', 'Board along the travel', 'Board across the travel'])
+      await expect(trail).toContainText(`${name}, revision 1`)
+    await expect(trail).toContainText('As the strip is drawn, revision A.')
+    await tomas.goto(board)
   })
 
   await test.step('he sees what follows from the files, and adopts the table of holes with what they cannot know', async () => {
@@ -117,7 +157,6 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
     await tomas.goto(board)
     const follows = tomas.locator('#follows')
     await expect(follows.getByText('row added: X1')).toHaveCount(2)
-    await expect(follows).toContainText('nothing → 45 mm')
     await adoptHoles(tomas, 'strip-a.zip', [4, 2])
     await tomas.goto(board)
   })
@@ -136,6 +175,7 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
     await petra.goto(tomas.url())
     await expect(ringPlaces(petra)).toBeVisible()
     await expect(petra.getByRole('link', { name: /Fill in the form/ })).toHaveCount(0)
+    await expect(formOf(petra, 'Adopt values from the board files')).toHaveCount(0)
   })
 
   await test.step('he corrects the layout, and the rings of the new files are wide enough', async () => {

@@ -531,6 +531,7 @@ const ANOTHERS_HASH = quickHash('another long password')
 export const ACTS_WITHIN: Readonly<Partial<Record<CommandName, number>>> = {
   'approve-items': 1,
   'adopt-change-notice': 1,
+  'adopt-from-board': 1,
 }
 
 /** What is right for these changes who leads, or what is signed: whoever tries them needs a programme of their own. */
@@ -726,6 +727,16 @@ export const VALID_INPUT: {
     evidence: await attachBoardFiles(world),
     files: [{ name: 'top.gbr', role: 'copper-top' }],
   }),
+  'adopt-from-board': async (world, role) => {
+    const parameter = ownParameterOf(role)
+    const seen = await newestRevision(world, parameter)
+    return {
+      programme: world.code,
+      evidence: await attachBoardFiles(world),
+      values: [{ parameter, value: ownValueOf(role), seen }],
+      reason,
+    }
+  },
   'withdraw-evidence': async (world, role) => {
     const by =
       role === 'lead' || role === 'design' || role === 'production' || role === 'quality'

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { id, line, programmeCode } from '@/lib/commands/inputs'
+import { loadArchive } from '@/lib/commands/evidence/load-archive'
 import { UNPACK_LIMITS } from '@/lib/board-files/unpack'
 import { roleFrom } from '@/shared/board/role-code'
 import { Refused } from '@/shared/refused'
@@ -18,15 +19,7 @@ export const confirmBoardFiles = defineCommand({
     evidence: id,
     files: z.array(file).min(1, 'The archive has no file that is read.').max(UNPACK_LIMITS.files),
   }),
-  async load(tx, { evidence: key }, { programmeId }) {
-    const evidence = await tx.evidence.findFirst({
-      where: { id: key, trailId: programmeId, withdrawnAt: null },
-    })
-    if (!evidence?.sha256) throw new Refused('This evidence is not attached any more, or is a link.')
-    const stored = await tx.storedFile.findUnique({ where: { sha256: evidence.sha256 } })
-    if (stored?.mediaType !== 'application/zip') throw new Refused('This evidence is no zip archive.')
-    return evidence
-  },
+  load: (tx, { evidence }, { programmeId }) => loadArchive(tx, programmeId, evidence),
   decide({ id: evidence, fileName, sha256 }, { files }, { newId }) {
     const unknown = files.find(({ role }) => !roleFrom(role))
     if (unknown) throw new Refused(`${unknown.name} cannot be “${unknown.role}”. Choose from the list.`)
@@ -45,4 +38,12 @@ export const confirmBoardFiles = defineCommand({
 })
 
 /** Layers of which a board has one. */
-const ONE_EACH = ['copper-top', 'copper-bottom', 'mask-top', 'mask-bottom', 'outline', 'netlist']
+const ONE_EACH = [
+  'copper-top',
+  'copper-bottom',
+  'mask-top',
+  'mask-bottom',
+  'outline',
+  'netlist',
+  'parts-list',
+]

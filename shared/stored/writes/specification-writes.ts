@@ -25,9 +25,13 @@ const setMoneyCeiling: Writes = ({ at, actorId, said }, rows) =>
     at,
   })
 
+/** Each value that was adopted has an entry of its own. */
+const adoptFromBoard: Writes = () => undefined
+
 /** What is written of specified values, requirements and the ceiling of the money. */
 export const SPECIFICATION_WRITES = {
   'revise-parameter': reviseParameter,
+  'adopt-from-board': adoptFromBoard,
   'state-requirement': stateRequirement,
   'withdraw-requirement': withdrawRequirement,
   'set-money-ceiling': setMoneyCeiling,

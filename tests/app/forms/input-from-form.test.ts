@@ -108,6 +108,7 @@ const OWN_PARTS: Partial<Record<CommandName, readonly string[]>> = {
   'add-person': ['passwordHash'],
   'add-readings': ['readings', 'mapping'],
   'add-record': ['rows'],
+  'adopt-from-board': ['values'],
   'answer-action': ['amounts'],
   'approve-items': ['items'],
   'change-alternative': ['alternative'],

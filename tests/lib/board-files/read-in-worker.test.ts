@@ -1,6 +1,8 @@
 import { strToU8, zipSync } from 'fflate'
 import { expect, test } from 'vitest'
 import { readInWorker } from '@/lib/board-files/read-in-worker'
+import { textsOf } from '@/tests/rules/board/drawn-board'
+import { PLACED_BOARD, placementText } from '@/tests/rules/board/placed-board'
 import { ONE_HOLE } from '@/tests/rules/board/small-board'
 
 const { top: TOP, drill: DRILL } = ONE_HOLE
@@ -32,6 +34,40 @@ test('what a person says of a file goes before what the file says', async () => 
   })
   expect(board.holes[0]!.top).toBeUndefined()
   expect(board.holes[0]!.bottom!.ringMm).toBeCloseTo(0.35, 9)
+})
+
+test('tells of a placement how it lies on the board, and proposes the unit that only the board tells', async () => {
+  const texts = {
+    ...textsOf(PLACED_BOARD),
+    'centres.csv': placementText(undefined, { unit: 'mil' }),
+    'parts.csv': 'Ref,Qty\nR1,1',
+  }
+  const archive = zipSync(
+    Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, strToU8(text)])),
+  )
+  const told = async (roles: Parameters<typeof readInWorker>[1]['roles']) =>
+    (await readInWorker(archive, { roles, watched: undefined })).files
+  const files = await told({})
+  const role = { kind: 'placement', side: undefined, unit: 'mil', moved: false } as const
+  expect(files.find(({ name }) => name === 'centres.csv')).toMatchObject({
+    format: 'placement',
+    proposed: { role, by: 'fit' },
+    role,
+    count: 6,
+    unit: 'mil',
+    saysSides: true,
+    fit: { unitBy: 'fit', liesOn: true },
+  })
+  expect(files.find(({ name }) => name === 'parts.csv')).toMatchObject({
+    format: 'parts list',
+    role: { kind: 'parts list' },
+    count: 1,
+  })
+  const wrong = await told({ 'centres.csv': { ...role, unit: 'inch' } })
+  expect(wrong.find(({ name }) => name === 'centres.csv')).toMatchObject({
+    role: { unit: 'inch' },
+    fit: { unitBy: 'person', liesOn: false },
+  })
 })
 
 test('ends a reading that takes too long, with a sentence', async () => {

@@ -111,6 +111,33 @@ test('netlists: as many places as can be, and lines without an end', () => {
   )
 })
 
+describe('tables of components that ask for too much', () => {
+  const HEADING = 'Ref,X (mm),Y (mm),Side'
+  test('more rows than a board has components, and more lines than are read', () => {
+    expect(refused(`${HEADING}\n${times(100_001, (n) => `R${n},1,1,top`)}`)).toMatch(
+      /more than 100000 components/,
+    )
+    expect(refused(`${HEADING}\n${times(200_001, () => '')}`)).toMatch(/lines/)
+    expect(refused(`Ref,Qty\n${times(40, () => 'R1-R9000,1')}`)).toMatch(/names more than/)
+  })
+  test('a line without an end, before the headings and beneath them', () => {
+    expect(read('a,'.repeat(1_000_000)).format).toBe('other')
+    expect(read(`${'"'.repeat(2_000_000)}\n${HEADING}\nR1,1,1,top`).format).toBe('other')
+    expect(read(`${'"'.repeat(100_000)}\n${HEADING}\nR1,1,1,top`).format).toBe('placement')
+    expect(refused(`${HEADING}\nR1,1,1,${'t'.repeat(2_000_000)}`)).toMatch(/characters/)
+  })
+  test('headings in every line, as wide as a line can be', () => {
+    expect(read(times(60, () => 'x,'.repeat(9000))).format).toBe('other')
+    expect(read(times(60, () => 'x y ref '.repeat(2000))).format).toBe('other')
+  })
+  test('numbers of very many digits, and names of what every object has', () => {
+    expect(refused(`${HEADING}\nR1,${'9'.repeat(400)},1,top`)).toMatch(/no number/)
+    const file = read(`${HEADING}\n__proto__,1,1,top\nconstructor,2,2,top`)
+    expect(readAs([file]).placement!.placed).toEqual([])
+    expect(refused(`${HEADING}\nR1,1,1,constructor`)).toMatch(/no side/)
+  })
+})
+
 /** Files of every kind, to be spoiled. */
 const SOUND = [
   gerber(
@@ -135,6 +162,9 @@ const SOUND = [
   ),
   drillMm({ T1: 0.9, T2: 3 }, 'T1', 'X1.0Y1.0', 'R3X2.0', 'T2', 'X5.0Y5.0G85X7.0Y5.0'),
   netlist('CUST 1', record({ net: 'A', hole: 900, plated: true, x: 1000, y: 1000 }), 'P  NNAME1 LONG'),
+  '## Unit = mm\n# Ref   PosX    PosY  Rot   Side\nR1  1.0  2.0  90.0  top\nC1  3.0  2.0  0  bottom\n',
+  '"Designator";"Mid X";"Mid Y";"Layer"\n"R1";"1,5mm";"2mm";"T"\n',
+  'References,Part number,Quantity\n"R1–R4, R7",A-1,5\n',
 ]
 
 test('law: cut off, written over, doubled or of random bytes, a file is read or refused with a line', () => {
@@ -167,10 +197,12 @@ test('law: random bytes under any beginning are read or refused', () => {
   const bytes = fc.string({ unit: 'binary', maxLength: 400 })
   fc.assert(
     fc.property(
-      fc.constantFrom('', 'M48\n', '%FSLAX46Y46*%\n%MOMM*%\n', 'P  UNITS SI\n317A\n'),
+      fc.constantFrom('', 'Ref,X,Y\n', 'M48\n', '%FSLAX46Y46*%\n%MOMM*%\n', 'P  UNITS SI\n317A\n'),
       bytes,
       (head, rest) => {
-        expect(['gerber', 'drill', 'netlist', 'unread', 'other']).toContain(read(head + rest).format)
+        expect(['gerber', 'drill', 'netlist', 'placement', 'parts list', 'unread', 'other']).toContain(
+          read(head + rest).format,
+        )
       },
     ),
   )

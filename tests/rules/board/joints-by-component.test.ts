@@ -44,6 +44,18 @@ test('joints are counted by component, with side and soldering as far as they ar
   ])
 })
 
+test('a component sits where it is placed, unless the parts list says otherwise; its lands tell last', () => {
+  const placed = [
+    { reference: 'x10', at: [4, 5], side: 'bottom', awayMm: 0 },
+    { reference: 'C1', at: [1, 2], side: 'top', awayMm: 0 },
+  ] as const
+  const [c1, r1, , x10] = jointsByComponent(JOINTS, LIST, placed)
+  expect(c1).toMatchObject({ component: 'C1', side: 'top', at: [1, 2] })
+  expect(r1).toMatchObject({ component: 'R1', side: 'top', at: undefined })
+  expect(x10).toMatchObject({ component: 'X10', side: 'top', at: [4, 5] })
+  expect(jointsByComponent(JOINTS, [], placed)[3]).toMatchObject({ component: 'X10', side: 'bottom' })
+})
+
 test('and added up by both', () => {
   const counts = jointCounts(jointsByComponent(JOINTS, LIST))
   expect(counts).toContainEqual({ soldered: 'machine', side: 'top', components: 2, inHoles: 0, onLands: 4 })

@@ -10,6 +10,7 @@ import {
   leadHoles,
   producibilityLevel,
 } from '@/shared/plan/parameters/lead-holes'
+import { placementDifferences } from '@/shared/board/placement/placement-check'
 import { set } from '../facts-builder'
 import { leadHole } from '../specification/lead-hole-rows'
 import { judged } from './judged-board'
@@ -152,5 +153,28 @@ test.each(names.filter((name) => existsSync(join(BOARDS, name, 'truth.json')) &&
     expect(failing.size).toBeLessThanOrEqual(narrow.length + atTheLimit.length)
     expect(board.edges.length).toBeGreaterThan(0)
     expect(board.edges[0]!.gapMm).toBeGreaterThan(0)
+  },
+)
+
+test.each(names.filter((name) => existsSync(join(BOARDS, name, 'files', 'positions.csv'))))(
+  '%s: every centre lies within the pins of its component, and parts list and pins name the same components',
+  (name) => {
+    const files = read(name)
+    const { placement, joints, marks, listed } = boardFrom(files, roleOf)
+    const [fit] = placement!.files
+    expect(fit).toMatchObject({ against: 'pins', liesOn: true, unit: 'mm', unitBy: 'fit', move: undefined })
+    expect(fit!.compared).toBeGreaterThan(8)
+    expect(fit!.met).toBe(fit!.compared)
+    expect(fit!.components).toBe(fit!.compared)
+    const list = listed!
+    const differences = placementDifferences(placement!.placed, { joints, marks, list })
+    // Of these boards holes that hold them have a pin too.
+    expect(differences.map(({ kind }) => kind).filter((kind) => kind !== 'one joint, not placed')).toEqual([])
+    // Every designator of the layout, written by the program that made it.
+    const all = readFileSync(join(BOARDS, name, 'files', 'designators.csv'), 'utf8').match(
+      /[A-Z]+\d+(?=:1)/g,
+    )!
+    const holding = differences.flatMap(({ components }) => components.map(({ reference }) => reference))
+    expect([...list.flatMap((row) => row.names), ...holding].sort()).toEqual([...all].sort())
   },
 )

@@ -189,6 +189,17 @@ const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
     mayNot: production,
     message: /^Hole belongs to design engineering\. Ask them with an action\.$/,
   },
+  'adopt-from-board': {
+    subject: {
+      parameters: [
+        { label: 'Hole', owner: 'design' },
+        { label: 'Pallet', owner: 'design' },
+      ],
+    },
+    may: design,
+    mayNot: production,
+    message: /^Hole belongs to design engineering\. Ask them with an action\.$/,
+  },
   'keep-own-value': {
     subject: { label: 'Hole', owner: 'design' },
     may: design,

@@ -6,23 +6,26 @@ import {
   jointCounts,
   jointsByComponent,
   referenceDifferences,
+  type ComponentJoints as Component,
   type ReferenceDifferences,
 } from '@/shared/board/joints-by-component'
 import { partsList, type ListedRow } from '@/shared/plan/parameters/parts-list'
 import { counted } from '@/shared/quantity/counted'
+import { placeInWords } from './place-name'
 
 const SOLDERED = { machine: 'by machine', hand: 'by hand' } as const
 
 /** How many joints each component has, on which side and how they are soldered, and what the parts list has otherwise. */
 export function ComponentJoints({ view, board }: { view: ProgrammeView; board: Board }) {
   const list = view.state.facts.values.get(partsList.key) as readonly ListedRow[] | undefined
-  const components = jointsByComponent(board.joints, list ?? [])
+  const placed = board.placement?.placed ?? []
+  const components = jointsByComponent(board.joints, list ?? [], placed)
   if (board.joints.length === 0) return null
   return (
     <Section
       id="joints"
       heading="Joints"
-      lead="Holes for leads, and lands that the copper files or the netlist give a pin. How they are soldered the parts list says; the side too, else the side of the lands."
+      lead="Holes for leads, and lands that the copper files or the netlist give a pin. How they are soldered the parts list says; the side too, else the placement, else the side of the lands."
     >
       <RuledTable
         caption="Joints by side and soldering"
@@ -51,7 +54,17 @@ export function ComponentJoints({ view, board }: { view: ProgrammeView; board: B
             { label: 'In holes', set: 'number', cell: ({ inHoles }) => inHoles },
             { label: 'On the top', set: 'number', cell: ({ onTop }) => onTop },
             { label: 'On the bottom', set: 'number', cell: ({ onBottom }) => onBottom },
+            { label: 'Side', cell: ({ side }) => side ?? 'not known' },
             { label: 'Soldered', cell: ({ soldered }) => (soldered ? SOLDERED[soldered] : 'not said') },
+            ...(placed.length > 0
+              ? [
+                  {
+                    label: 'Centre at x, y in mm',
+                    set: 'number' as const,
+                    cell: ({ at }: Component) => (at ? placeInWords(at) : 'not placed'),
+                  },
+                ]
+              : []),
           ]}
         />
       )}

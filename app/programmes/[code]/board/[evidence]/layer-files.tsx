@@ -8,8 +8,9 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { FileTold } from '@/lib/board-files/board-reading'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ProposedRole } from '@/shared/board/layer-role'
-import { codeOfRole, roleLabel, roleChoices } from '@/shared/board/role-code'
+import { codeOfRole, placementChoices, roleLabel, roleChoices } from '@/shared/board/role-code'
 import { refusal } from '@/shared/policy'
+import { fitInWords } from './fit-in-words'
 
 interface LayerFilesProps {
   view: ProgrammeView
@@ -34,17 +35,19 @@ export function LayerFiles({ view, evidence, files }: LayerFilesProps) {
         { label: 'File', names: true, cell: ({ name }) => name },
         {
           label: 'Is',
-          cell: ({ name, format, role }) =>
-            may && role ? (
+          cell: (file) => {
+            const { name, role } = file
+            return may && role ? (
               <ChoiceBox
                 name={`files.${place.get(name)}.role`}
                 label={`What ${name} is`}
-                choices={roleChoices(isRead(format) ? format : 'gerber', inner + 2)}
+                choices={choicesFor(file, inner + 2)}
                 defaultValue={codeOfRole(role)}
               />
             ) : (
               role && roleLabel(role)
-            ),
+            )
+          },
         },
         { label: 'Proposed by', cell: ({ proposed }) => proposed && BY[proposed.by] },
         { label: 'Holds', set: 'number', cell: ({ count }) => count },
@@ -83,17 +86,28 @@ export function LayerFiles({ view, evidence, files }: LayerFilesProps) {
   )
 }
 
-const isRead = (format: FileTold['format']): format is 'gerber' | 'drill' | 'netlist' =>
-  format !== 'unread' && format !== 'other'
+const isRead = (format: FileTold['format']): boolean => format !== 'unread' && format !== 'other'
+
+function choicesFor({ format, fit, saysSides = false }: FileTold, layers: number) {
+  if (format === 'placement')
+    return placementChoices({
+      sides: saysSides,
+      unit: fit?.unitBy === 'file',
+      wouldMove: fit?.move !== undefined,
+    })
+  return roleChoices(format === 'unread' || format === 'other' ? 'gerber' : format, layers)
+}
 
 const BY: Record<ProposedRole['by'], string> = {
   attribute: 'the file itself',
   name: 'its name',
   content: 'what it holds',
+  fit: 'its fit on the board',
   nothing: 'nothing: choose',
 }
 
-function remarksOf({ passed = [], drill, format, unitAssumed = false }: FileTold): string {
+function remarksOf({ passed = [], drill, format, fit, unitAssumed = false }: FileTold): string {
+  if (fit) return fitInWords(fit)
   const over = passed.map(
     ({ what, times, line }) => `${what} passed over ${times} times, first at line ${line}`,
   )
@@ -122,7 +136,7 @@ function LeftFiles({ files }: { files: readonly FileTold[] }) {
           cell: ({ refused }) =>
             refused
               ? `${refused.line === undefined ? '' : `Line ${refused.line}: `}${refused.reason}`
-              : 'Neither a Gerber layer nor a drill file nor a netlist.',
+              : 'Neither a Gerber layer nor a drill file, a netlist or a table of components.',
         },
       ]}
     />

@@ -18,6 +18,7 @@ import { FollowsFromBoard } from './follows-from-board'
 import { JudgedBoard } from './judged-board'
 import { LayerFiles } from './layer-files'
 import { OtherArchives } from './other-archives'
+import { Placement } from './placement'
 
 export const generateMetadata = programmeTitle(({ code }) => `Board files, ${code}`)
 
@@ -91,7 +92,8 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
               board={board}
               findings={findings}
             />
-            <FollowsFromBoard view={view} evidence={archive.evidence} board={board} />
+            <FollowsFromBoard view={view} archive={archive} board={board} />
+            <Placement view={view} board={board} />
             <ComponentJoints view={view} board={board} />
             <HoleGroups board={board} />
             <ConductorWidths board={board} />
@@ -112,6 +114,7 @@ const partsOf = (board: Board, { others, details }: { others: boolean; details: 
     { id: 'judged', text: 'Judged', there: true },
     { id: 'details', text: 'Details', there: details },
     { id: 'follows', text: 'Specification', there: true },
+    { id: 'placement', text: 'Placement', there: board.placement !== undefined },
     { id: 'joints', text: 'Joints', there: board.joints.length > 0 },
     { id: 'holes', text: 'Holes', there: true },
     { id: 'conductors', text: 'Drawn widths', there: board.conductors.length > 0 },

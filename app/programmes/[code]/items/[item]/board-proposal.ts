@@ -9,6 +9,7 @@ import {
   proposedSize,
   proposedSurfaceJoints,
 } from '@/shared/board/proposed/proposed-sizes'
+import { proposedPartsList } from '@/shared/board/proposed/proposed-parts-list'
 import { proposedSpacings } from '@/shared/board/proposed/proposed-spacings'
 import { boardLength, boardWidth } from '@/shared/plan/parameters/assessment-inspection'
 import { conductors } from '@/shared/plan/parameters/conductors'
@@ -16,6 +17,7 @@ import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { netClasses } from '@/shared/plan/parameters/net-classes'
 import type { Parameter } from '@/shared/plan/parameter'
+import { partsList } from '@/shared/plan/parameters/parts-list'
 import { copperToEdge, spacings } from '@/shared/plan/parameters/spacings'
 import type { FilledIn } from './filled-in'
 import type { Asked } from './proposal-asked'
@@ -28,6 +30,7 @@ export function boardProposals(view: ProgrammeView, board: Board): ValueProposal
   const classes = now(netClasses) ?? []
   const size = proposedSize(board, { lengthMm: now(boardLength), widthMm: now(boardWidth) })
   return proposalsFor(view, [
+    [partsList, proposedPartsList(board, now(partsList) ?? [])],
     [leadHoles, proposedLeadHoles(holeGroups(board.holes), now(leadHoles) ?? [])],
     [conductors, proposedConductors(board, now(conductors) ?? [], classes)],
     [spacings, proposedSpacings(board.gaps, now(spacings) ?? [], classes)],
@@ -59,5 +62,6 @@ export async function boardProposal(
   )
 }
 
-const reasonFrom = ({ fileName, sha256, confirmed }: BoardArchive): string =>
+/** What the reason says of where a value comes from. */
+export const reasonFrom = ({ fileName, sha256, confirmed }: BoardArchive): string =>
   `From the board files ${fileName} (SHA-256 ${sha256.slice(0, 12)})${confirmed ? `, confirmed by ${confirmed.byName}` : ', not confirmed yet'}.`

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import { ButtonLink } from '@/app/ui/button'
 import { Disclosure } from '@/app/ui/disclosure'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -12,6 +13,10 @@ interface ProposedValueProps {
   href: string
   /** Whose word it is: "the parts", "the files". */
   source: string
+  /** What takes it over together with others, where it can be. */
+  adopt?: ReactNode
+  /** Whether it has cells that only a person can fill in. */
+  incomplete?: boolean
 }
 
 const MOST_OPEN = 8
@@ -22,6 +27,8 @@ export function ProposedValue({
   proposal: { parameter, differences },
   href,
   source,
+  adopt,
+  incomplete = false,
 }: ProposedValueProps) {
   const mayRevise = !refusal('revise-parameter', view.actor, parameter)
   return (
@@ -41,6 +48,10 @@ export function ProposedValue({
               ))}
             </ul>
           </Disclosure>
+          {adopt}
+          {mayRevise && incomplete && (
+            <p className="field-hint">Cells that {source} cannot know are blank: fill them in by its form.</p>
+          )}
           {mayRevise && (
             <ButtonLink href={href}>
               Fill in the form<span className="sr-only"> of {parameter.label}</span> with it
