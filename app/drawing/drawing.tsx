@@ -1,5 +1,5 @@
 import { useId, type ReactNode } from 'react'
-import { NumbersTable, type Numbers } from './numbers-table'
+import { columnsShown, NumbersTable, type Numbers } from './numbers-table'
 
 type DrawingProps = {
   /** What it shows; stands above it and names it. */
@@ -22,10 +22,14 @@ type DrawingProps = {
   children: ReactNode
 }
 
+/** Columns that stand whole beside a picture where an item has a card and a margin beside it. */
+const MOST_BESIDE = 3
+
 /** The figure around every drawing: caption, picture with its description, numbers. */
 export function Drawing({ title, description, numbers, numbersPlace = 'folded', ...props }: DrawingProps) {
   const { width, height, size = 'normal', upright, note, children } = props
   const id = useId()
+  const isMany = numbersPlace === 'beside' && columnsShown(numbers).length > MOST_BESIDE
   const picture = (
     <Picture {...{ title, description, width, height }} className="drawing-picture">
       {children}
@@ -34,7 +38,7 @@ export function Drawing({ title, description, numbers, numbersPlace = 'folded', 
   return (
     <figure className={`drawing drawing-${size}`}>
       <figcaption id={id}>{title}</figcaption>
-      <div className={`drawing-body drawing-body-${numbersPlace}`}>
+      <div className={`drawing-body drawing-body-${numbersPlace}${isMany ? ' drawing-body-many' : ''}`}>
         <div className={upright && 'drawing-has-upright'}>
           {size === 'wide' ? (
             <div className="drawing-scroll" role="region" aria-labelledby={id} tabIndex={0}>

@@ -11,6 +11,12 @@ export type Numbers = {
 /** What a cell without a number says; a column of nothing else is left out. */
 const NOTHING = '–'
 
+/** The columns that say something, each with its place in a row. */
+export const columnsShown = ({ columns, rows }: Numbers) =>
+  columns
+    .map((column, at) => ({ ...column, at }))
+    .filter(({ at }) => !rows.every((row) => row[at] === NOTHING))
+
 type NumbersTableProps = {
   title: string
   numbers: Numbers
@@ -26,16 +32,12 @@ export function NumbersTable({ title, numbers, folded, narrow }: NumbersTablePro
       caption={`Numbers of “${title}”`}
       captionHidden
       narrow={narrow}
-      columns={numbers.columns.flatMap(({ label, set }, at) =>
-        numbers.rows.every((row) => row[at] === NOTHING)
-          ? []
-          : {
-              label,
-              set: set ?? (at === 0 ? 'text' : 'number'),
-              names: at === 0,
-              cell: (row: readonly ReactNode[]) => row[at],
-            },
-      )}
+      columns={columnsShown(numbers).map(({ label, set, at }) => ({
+        label,
+        set: set ?? (at === 0 ? 'text' : 'number'),
+        names: at === 0,
+        cell: (row: readonly ReactNode[]) => row[at],
+      }))}
       rows={numbers.rows}
       rowKey={(_, position) => position}
     />

@@ -1,5 +1,4 @@
-import type { DrawnBoard, Place, Writing } from './drawn-board'
-import { AS_DRAWN } from './drawn-board'
+import type { DrawnBoard, Place } from './drawn-board'
 
 /** A board whose components are where anybody can work out: two on the top, two on the bottom, a connector, a probe's land and a hole. */
 const LANDS = {
@@ -82,7 +81,3 @@ export function placementText(
   })
   return [heading, ...rows, ''].join('\n')
 }
-
-/** The centres moved together with the board. */
-export const placementWritten = (writing: Writing = AS_DRAWN): string =>
-  placementText(CENTRES, { unit: writing.unit, place: writing.place })
