@@ -23,7 +23,7 @@ import { runScript, type Program } from '@/tests/faults/programs'
  */
 
 const LONGEST_MS = 900_000
-const KILLS = 4
+const KILLS = 3
 const PUSHERS = 4
 const [MACHINE, LOG, SUPPLIER] = ['Wave of the test', 'BATH', 'Supplier of the test']
 const MINUTE_MS = 60_000
