@@ -35,7 +35,7 @@ interface CommandFormProps {
 
 /** A form that goes through a server action; it works before scripts load, and comes back with what was typed. */
 export function CommandForm({ action, formKey, hidden = {}, label, className, children }: CommandFormProps) {
-  const [state, send] = useActionState(action, UNTOUCHED)
+  const [state, send, pending] = useActionState(action, UNTOUCHED)
   const { notation } = useWorks()
   const head = useRef<HTMLDivElement>(null)
   const [tooLarge, setTooLarge] = useState<string>()
@@ -43,7 +43,7 @@ export function CommandForm({ action, formKey, hidden = {}, label, className, ch
   useEffect(() => {
     if (message) head.current?.focus()
   }, [state, message])
-  const unsaved = useUnsaved(state)
+  const unsaved = useUnsaved({ state, pending, inside: head })
   const stopTooLarge = (event: FormEvent<HTMLFormElement>) => {
     const message = tooLargeToSend(new FormData(event.currentTarget), state)
     if (message) event.preventDefault()

@@ -1,7 +1,7 @@
 'use client'
 import { useRouter } from 'next/navigation'
 import { useEffect, useState } from 'react'
-import { isUnsaved } from '@/app/forms/unsaved'
+import { isUnderWay, isUnsaved } from '@/app/forms/unsaved'
 import { Notice } from '@/app/ui/notice'
 
 /** News that come within this time renew the page once. */
@@ -28,7 +28,8 @@ export function RenewWithNews({ from, gatheredMs = GATHERED_MS }: RenewWithNewsP
       // From the first of them on: a machine that pushes every second would put it off for ever.
       soon ??= setTimeout(() => {
         soon = undefined
-        if (isUnsaved()) setHeld(true)
+        if (isUnderWay()) renew()
+        else if (isUnsaved()) setHeld(true)
         else router.refresh()
       }, gatheredMs)
     }

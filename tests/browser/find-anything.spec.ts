@@ -2,7 +2,7 @@ import { expect, test, type Page } from 'playwright/test'
 import { atWork } from '@/tests/browser/at-work'
 
 const box = (page: Page) => page.getByRole('combobox', { name: 'Find anything' })
-const marked = (page: Page) => page.getByRole('option', { selected: true })
+const marked = (page: Page) => page.getByRole('listbox').getByRole('option', { selected: true })
 
 /** Presses a key until it is taken: scripts may still be on their way. */
 async function pressUntilOpen(page: Page, key: string): Promise<void> {
