@@ -4,6 +4,7 @@ import { defineCommand, type Act } from '@/lib/commands/command'
 import { programmeCode, reason, sha256Hex, wholeNumber } from '@/lib/commands/inputs'
 import { limitOfDemand } from '@/lib/commands/specification/checked-requirement'
 import { parameterNamed } from '@/lib/commands/specification/checked-value'
+import { writeRevisions } from '@/lib/commands/specification/write-revisions'
 import type { Transaction } from '@/lib/db/transaction'
 import type { NoticeChange, ProposedChange } from '@/shared/gate/proposed-change'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
@@ -100,17 +101,11 @@ function revisionMade(
       },
     },
     write: (tx, programmeId, at) =>
-      tx.revision.create({
-        data: {
-          programmeId,
-          parameter: key,
-          number,
-          value: value as object,
-          reason: why,
-          authorId,
-          at,
-          notice,
-        },
+      writeRevisions(tx, [{ parameter: key, number, value, reason: why }], {
+        programmeId,
+        authorId,
+        at,
+        notice,
       }),
   }
 }

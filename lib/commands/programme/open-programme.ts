@@ -4,6 +4,7 @@ import { department, line, programmeCode } from '@/lib/commands/inputs'
 import { loadSource, takenOver, writeTakenOver } from '@/lib/commands/programme/take-over'
 import { recordable } from '@/lib/commands/recordable'
 import { openSubject } from '@/lib/commands/works/open-subject'
+import { writeRevisions } from '@/lib/commands/specification/write-revisions'
 import { loadCompanyPreferences, loadCompanyRules } from '@/lib/programme/company-rules'
 import { lessonOf, withProgramme } from '@/lib/programme/lesson-row'
 import { changeInWords } from '@/shared/lessons/lesson-change'
@@ -200,28 +201,12 @@ export const openProgramme = defineCommand({
         at: now,
       })),
     })
-    await tx.revision.createMany({
-      data: preferred.map(({ parameter, value, reason }) => ({
-        programmeId,
-        parameter,
-        number: 1,
-        value: value as object,
-        reason,
-        authorId: actor.personId,
-        at: now,
-      })),
-    })
-    await tx.revision.createMany({
-      data: revisions.map(({ parameter, value }) => ({
-        programmeId,
-        parameter,
-        number: 1,
-        value: value as string | number,
-        reason: GIVEN_AT_OPENING,
-        authorId: actor.personId,
-        at: now,
-      })),
-    })
+    const first = [...preferred, ...revisions.map((given) => ({ ...given, reason: GIVEN_AT_OPENING }))]
+    await writeRevisions(
+      tx,
+      first.map(({ parameter, value, reason }) => ({ parameter, number: 1, value, reason })),
+      { programmeId, authorId: actor.personId, at: now },
+    )
     if (taken) await writeTakenOver(tx, taken, { programmeId, proposal, actor, now, after: items.length })
   },
 })

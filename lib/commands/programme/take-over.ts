@@ -1,6 +1,7 @@
 import { Prisma } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
 import { currentValues } from '@/lib/commands/specification/current-values'
+import { writeRevisions } from '@/lib/commands/specification/write-revisions'
 import type { Actor } from '@/shared/actor'
 import { findLimit, findParameter, STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import { takenOverFrom } from '@/shared/plan/given-reasons'
@@ -136,17 +137,11 @@ export async function writeTakenOver(
   { values, requirements, items, setAside }: TakenOver,
   { programmeId, proposal, actor, now, after }: Written,
 ): Promise<void> {
-  await tx.revision.createMany({
-    data: values.map(({ parameter, value, reason }) => ({
-      programmeId,
-      parameter,
-      number: 1,
-      value: value as object,
-      reason,
-      authorId: actor.personId,
-      at: now,
-    })),
-  })
+  await writeRevisions(
+    tx,
+    values.map(({ parameter, value, reason }) => ({ parameter, number: 1, value, reason })),
+    { programmeId, authorId: actor.personId, at: now },
+  )
   await tx.requirement.createMany({
     data: requirements.map((stated) => ({ ...stated, programmeId, authorId: actor.personId, at: now })),
   })

@@ -4,6 +4,7 @@ import { loadArchive } from '@/lib/commands/evidence/load-archive'
 import { id, jsonValue, line, programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
 import { checkedValue, parameterNamed } from '@/lib/commands/specification/checked-value'
 import { currentValues } from '@/lib/commands/specification/current-values'
+import { writeRevisions } from '@/lib/commands/specification/write-revisions'
 import type { Parameter } from '@/shared/plan/parameter'
 import { Refused } from '@/shared/refused'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
@@ -75,15 +76,7 @@ export const adoptFromBoard = defineCommand({
     }
   },
   async apply(tx, revisions, { programmeId, actor, now }) {
-    await tx.revision.createMany({
-      data: revisions.map(({ value, ...revision }) => ({
-        ...revision,
-        value: value as object,
-        programmeId,
-        authorId: actor.personId,
-        at: now,
-      })),
-    })
+    await writeRevisions(tx, revisions, { programmeId, authorId: actor.personId, at: now })
   },
 })
 

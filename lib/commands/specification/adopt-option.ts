@@ -5,6 +5,7 @@ import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
 import { currentValues } from '@/lib/commands/specification/current-values'
 import { loadOpenStudy, studyNamed } from '@/lib/commands/specification/load-study'
 import { standingAlternative } from '@/lib/commands/specification/standing-alternative'
+import { writeRevisions } from '@/lib/commands/specification/write-revisions'
 import { drawnCosts } from '@/shared/cost/drawn-costs'
 import { answerOf, type ActionAnswer, type FirstAnswer } from '@/shared/gate/action-answer'
 import { changesOf, itemsOf, limitsToState } from '@/shared/gate/option-study'
@@ -94,17 +95,11 @@ export const adoptOption = defineCommand({
       where: { id },
       data: { adopted: name, adoptedWhy, adoptedById: actor.personId, adoptedAt: now },
     })
-    await tx.revision.createMany({
-      data: revisions.map(({ parameter, number, value }) => ({
-        programmeId,
-        parameter,
-        number,
-        value: value as object,
-        reason: why,
-        authorId: actor.personId,
-        at: now,
-      })),
-    })
+    await writeRevisions(
+      tx,
+      revisions.map(({ parameter, number, value }) => ({ parameter, number, value, reason: why })),
+      { programmeId, authorId: actor.personId, at: now },
+    )
     await tx.requirement.createMany({
       data: requirements.map((stated) => ({
         ...stated,

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { jsonValue, line, programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
 import { checkedValue, parameterNamed } from '@/lib/commands/specification/checked-value'
+import { writeRevisions } from '@/lib/commands/specification/write-revisions'
 import { Refused } from '@/shared/refused'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 
@@ -52,17 +53,7 @@ export const reviseParameter = defineCommand({
       result: { revision: number + 1 },
     }
   },
-  async apply(tx, { parameter, number, value, reason: why }, { programmeId, actor, now }) {
-    await tx.revision.create({
-      data: {
-        programmeId,
-        parameter,
-        number,
-        value: value as object,
-        reason: why,
-        authorId: actor.personId,
-        at: now,
-      },
-    })
+  async apply(tx, revision, { programmeId, actor, now }) {
+    await writeRevisions(tx, [revision], { programmeId, authorId: actor.personId, at: now })
   },
 })
