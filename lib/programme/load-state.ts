@@ -14,7 +14,7 @@ import { loadLotRows, ownLots } from '@/lib/programme/works/shared-lots'
 import { loadListedParts } from '@/lib/programme/works/listed-parts'
 import { logFor } from '@/lib/programme/works/readings-of-logs'
 import { loadBatches, loadLogs } from '@/lib/programme/works/shared-logs'
-import { newestCorrectionsWhere } from '@/lib/programme/works/newest-corrections'
+import { correctedBy, newestCorrectionsWhere } from '@/lib/programme/works/newest-corrections'
 import { loadRecords, recordsHere, speaksFor, type LoadedRecord } from '@/lib/programme/works/shared-records'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import type { Department } from '@/shared/plan/department'
@@ -72,10 +72,7 @@ export async function loadState(
   const corrected = await newestCorrectionsWhere(db, {
     OR: [{ trailId: programmeId }, { subjectId: { in: fromElsewhere } }],
   })
-  const asCorrected = <Row extends { readonly id: string }>(row: Row): Row => ({
-    ...row,
-    ...corrected.get(row.id),
-  })
+  const asCorrected = correctedBy(corrected)
   const [actions, answerFiles, approvals, concessions, gateSignatures] = await Promise.all([
     db.action.findMany({ ...own, orderBy: { number: 'asc' } }),
     db.answerFile.findMany({ ...own, ...inOrder }),

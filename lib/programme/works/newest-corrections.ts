@@ -7,6 +7,11 @@ type Db = Pick<PrismaClient | Transaction, 'correction'>
 export const newestCorrections = (db: Db, subjectIds: readonly string[]) =>
   newestCorrectionsWhere(db, { subjectId: { in: [...subjectIds] } })
 
+/** A row as it stands: with the values that its newest correction gives it. */
+export const correctedBy =
+  (corrections: ReadonlyMap<string, object>) =>
+  <Row extends { readonly id: string }>(row: Row): Row => ({ ...row, ...corrections.get(row.id) })
+
 /** The same of everything that such corrections are of. */
 export async function newestCorrectionsWhere(
   db: Db,

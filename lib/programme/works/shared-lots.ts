@@ -5,7 +5,7 @@ import {
   type PrismaClient,
 } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
-import { newestCorrections } from '@/lib/programme/works/newest-corrections'
+import { correctedBy, newestCorrections } from '@/lib/programme/works/newest-corrections'
 import { groupedBy } from '@/shared/grouped-by'
 import { lotNames } from '@/shared/works/lot-name'
 import { heldBy } from '@/shared/storage/order-of-use'
@@ -92,10 +92,7 @@ export async function loadLotRows(db: Db, own: readonly OwnLot[]): Promise<LotRo
     db.lotTest.findMany({ where: { lotId: { in: ids }, withdrawnAt: null }, orderBy: IN_ORDER }),
   ])
   const corrected = await newestCorrections(db, [...ids, ...tests.map(({ id }) => id)])
-  const asCorrected = <Row extends { readonly id: string }>(row: Row): Row => ({
-    ...row,
-    ...corrected.get(row.id),
-  })
+  const asCorrected = correctedBy(corrected)
   return { lots: lots.map(asCorrected), tests: tests.map(asCorrected) }
 }
 

@@ -1,7 +1,7 @@
 import type { PrismaClient } from '@/lib/db/generated/client'
 import { loadReadings } from '@/lib/programme/readings-cache'
 import { lotOf } from '@/lib/programme/rows'
-import { newestCorrections } from '@/lib/programme/works/newest-corrections'
+import { correctedBy, newestCorrections } from '@/lib/programme/works/newest-corrections'
 import { groupedBy } from '@/shared/grouped-by'
 import { earlierDeliveries } from '@/shared/records/lot-identity'
 import type { Lot } from '@/shared/records/lot'
@@ -42,9 +42,6 @@ async function asCorrected<Row extends { readonly id: string }>(
   db: PrismaClient,
   rows: readonly Row[],
 ): Promise<Row[]> {
-  const corrected = await newestCorrections(
-    db,
-    rows.map(({ id }) => id),
-  )
-  return rows.map((row) => ({ ...row, ...corrected.get(row.id) }))
+  const ids = rows.map(({ id }) => id)
+  return rows.map(correctedBy(await newestCorrections(db, ids)))
 }

@@ -1,6 +1,6 @@
 import { database } from '@/lib/db/client'
 import type { JudgedProgramme } from '@/lib/programme/judged'
-import { newestCorrections } from '@/lib/programme/works/newest-corrections'
+import { correctedBy, newestCorrections } from '@/lib/programme/works/newest-corrections'
 import { loadReadings } from '@/lib/programme/readings-cache'
 import { lotOf } from '@/lib/programme/rows'
 import { lotsInStore, type StoreLot } from '@/lib/programme/works/store-of-lots'
@@ -72,10 +72,7 @@ export async function readWorksLot(supplier: string, code: string): Promise<Work
     db.instrument.findMany({ orderBy: { tag: 'asc' } }),
   ])
   const { tests, uses, subject, ...noted } = row
-  const asCorrected = <Row extends { readonly id: string }>(one: Row): Row => ({
-    ...one,
-    ...corrected.get(one.id),
-  })
+  const asCorrected = correctedBy(corrected)
   const lot = lotOf(asCorrected(noted), tests.map(asCorrected), await loadReadings(db, batches))
   return {
     supplier: subject,
