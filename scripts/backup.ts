@@ -7,13 +7,13 @@ import './generate.mjs'
 if (process.exitCode) process.exit(2)
 const { join, resolve } = await import('node:path')
 const { writeBackup } = await import('@/lib/backup/write-backup')
+const { StartRefused } = await import('@/lib/settings/start-refused')
 const { notDone, withInstallation } = await import('@/scripts/with-installation')
 const { say } = await import('@/scripts/progress')
 
 const [file] = process.argv.slice(2)
 try {
-  if (!file)
-    throw new (await import('@/lib/settings/start-refused')).StartRefused('Name the file to be made.')
+  if (!file) throw new StartRefused('Name the file to be made.')
   const path = resolve(file)
   const { rows, files } = await withInstallation(({ url, dataFolder }) =>
     writeBackup({ url, evidence: join(dataFolder, 'evidence') }, path),

@@ -10,12 +10,12 @@ const { restoreBackup } = await import('@/lib/backup/restore-backup')
 const { PROJECT_ROOT } = await import('@/scripts/project-root')
 const { say } = await import('@/scripts/progress')
 const { verifyTrails } = await import('@/scripts/verify-installation')
+const { StartRefused } = await import('@/lib/settings/start-refused')
 const { notDone, withNewPlace } = await import('@/scripts/with-installation')
 
 const [file] = process.argv.slice(2)
 try {
-  if (!file)
-    throw new (await import('@/lib/settings/start-refused')).StartRefused('Name the file to restore.')
+  if (!file) throw new StartRefused('Name the file to restore.')
   process.exitCode = await withNewPlace(async ({ url, dataFolder }) => {
     const { files, isOfThisVersion } = await restoreBackup(resolve(file), {
       url,

@@ -1,5 +1,5 @@
 import { createReadStream, createWriteStream } from 'node:fs'
-import { mkdtemp, open, rename, rm, stat } from 'node:fs/promises'
+import { mkdtemp, open, rm, stat } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pipeline } from 'node:stream/promises'
@@ -8,10 +8,11 @@ import type { Client } from 'pg'
 import { to as copyTo } from 'pg-copy-streams'
 import { pack, type Pack } from 'tar-stream'
 import { BEGIN, END, EVIDENCE, FORMAT, TABLES, type Begin, type End } from '@/lib/backup/archive-parts'
-import { keptFiles } from '@/lib/backup/kept-files'
 import { copied, tablesInOrder } from '@/lib/backup/tables-in-order'
 import { withConnection } from '@/lib/db/connect'
+import { renameDurably } from '@/lib/evidence/durable-rename'
 import { contentPath } from '@/lib/evidence/evidence-paths'
+import { storedHashes } from '@/lib/evidence/stored-hashes'
 import { StartRefused } from '@/lib/settings/start-refused'
 
 interface Installation {
@@ -37,7 +38,7 @@ export async function writeBackup({ url, evidence }: Installation, path: string)
       return told
     })
     await syncFile(unfinished)
-    await rename(unfinished, path)
+    await renameDurably(unfinished, path)
     return end
   } catch (error) {
     await rm(unfinished, { force: true })
@@ -64,7 +65,8 @@ async function fill(tar: Pack, client: Client, evidence: string): Promise<End> {
     }
     const heads = await client.query<{ id: string; headHash: string }>('SELECT "id", "headHash" FROM "Trail"')
     let files = 0
-    for (const sha256 of await keptFiles(evidence))
+    const held = (await exists(evidence)) ? storedHashes(evidence) : []
+    for await (const sha256 of held)
       // What no row names is swept away in time, perhaps just now.
       if (await putFile(tar, EVIDENCE + sha256, contentPath(evidence, sha256))) files += 1
     const end = {

@@ -47,11 +47,7 @@ export async function migrate(
   upTo?: readonly Pick<Migration, 'name' | 'checksum'>[],
 ): Promise<string[]> {
   const all = readMigrations(folder)
-  if (upTo)
-    pendingMigrations(
-      all,
-      upTo.map(({ name, checksum }) => ({ migration_name: name, checksum, finished_at: new Date(0) })),
-    )
+  for (const one of upTo ?? []) refuseOtherHistory(all, one)
   const migrations = upTo ? all.filter(({ name }) => upTo.some((one) => one.name === name)) : all
   return withConnection(url, async (client) => {
     await checkServer(client)
@@ -93,30 +89,36 @@ function pendingMigrations(
   migrations: readonly Migration[],
   applied: readonly AppliedMigration[],
 ): Migration[] {
-  const byName = new Map(migrations.map((migration) => [migration.name, migration]))
-  for (const { migration_name: name, checksum, finished_at } of applied) {
-    const here = byName.get(name)
-    if (!here) {
-      throw new StartRefused(
-        `The database has a migration that this copy of Liquidus does not know: ${name}. ` +
-          'A newer Liquidus has used it: start that one, or name another database.',
-      )
-    }
-    if (!finished_at) {
-      throw new StartRefused(
-        `The migration ${name} was begun by another tool and not finished. ` +
-          'Restore the database from a backup, or settle it with `npx prisma migrate resolve`.',
-      )
-    }
-    if (here.checksum !== checksum) {
-      throw new StartRefused(
-        `The file of the migration ${name} has changed since it was applied. ` +
-          'Restore the file as it was: what it did to the database cannot be done again.',
-      )
-    }
-  }
+  for (const { migration_name: name, checksum, finished_at } of applied)
+    refuseOtherHistory(migrations, { name, checksum, isFinished: finished_at !== null })
   const done = new Set(applied.map(({ migration_name }) => migration_name))
   return migrations.filter(({ name }) => !done.has(name))
+}
+
+/** Throws StartRefused where a migration that was applied is not among these, or not as it was. */
+function refuseOtherHistory(
+  migrations: readonly Migration[],
+  { name, checksum, isFinished = true }: Pick<Migration, 'name' | 'checksum'> & { isFinished?: boolean },
+): void {
+  const here = migrations.find((migration) => migration.name === name)
+  if (!here) {
+    throw new StartRefused(
+      `The database has a migration that this copy of Liquidus does not know: ${name}. ` +
+        'A newer Liquidus has used it: start that one, or name another database.',
+    )
+  }
+  if (!isFinished) {
+    throw new StartRefused(
+      `The migration ${name} was begun by another tool and not finished. ` +
+        'Restore the database from a backup, or settle it with `npx prisma migrate resolve`.',
+    )
+  }
+  if (here.checksum !== checksum) {
+    throw new StartRefused(
+      `The file of the migration ${name} has changed since it was applied. ` +
+        'Restore the file as it was: what it did to the database cannot be done again.',
+    )
+  }
 }
 
 /** Sends the file as one text, so that function bodies pass, and records it in the same transaction. */

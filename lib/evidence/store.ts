@@ -1,6 +1,6 @@
 import { createHash, randomUUID } from 'node:crypto'
 import { createReadStream } from 'node:fs'
-import { mkdir, open, readFile, rm, stat, utimes } from 'node:fs/promises'
+import { mkdir, readFile, rm, stat, utimes } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { type Readable, Transform } from 'node:stream'
 import { Refused } from '@/shared/refused'
@@ -8,6 +8,7 @@ import type { MediaType } from './content-kind'
 import { renameDurably, syncFolder } from './durable-rename'
 import { contentPath, passingFolder } from './evidence-paths'
 import { decideMediaType } from './media-type'
+import { writeHashed } from './write-hashed'
 
 export const LARGEST_FILE_BYTES = 50 * 1024 * 1024
 
@@ -77,23 +78,12 @@ async function write(
   maxBytes: number,
   fileName: string | undefined,
 ): Promise<{ sha256: string; size: number }> {
-  const hash = createHash('sha256')
-  let size = 0
-  const file = await open(path, 'wx', 0o440)
-  try {
-    for await (const chunk of source) {
-      size += chunk.length
-      if (size > maxBytes)
-        throw new Refused(`${called(fileName)} is larger than ${megabytes(maxBytes)}, the most that is kept.`)
-      hash.update(chunk)
-      await file.writeFile(chunk)
-    }
-    if (size === 0) throw new Refused(`${called(fileName)} is empty.`)
-    await file.sync()
-  } finally {
-    await file.close()
-  }
-  return { sha256: hash.digest('hex'), size }
+  const written = await writeHashed(source, path, (size) => {
+    if (size > maxBytes)
+      throw new Refused(`${called(fileName)} is larger than ${megabytes(maxBytes)}, the most that is kept.`)
+  })
+  if (written.size === 0) throw new Refused(`${called(fileName)} is empty.`)
+  return written
 }
 
 /**

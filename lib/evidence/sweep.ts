@@ -1,6 +1,7 @@
 import { readdir, rename, rm, stat } from 'node:fs/promises'
 import { join } from 'node:path'
 import { asidePath, contentPath, hashPutAside, passingFolder } from './evidence-paths'
+import { storedHashes } from './stored-hashes'
 
 export type SweepResult = {
   readonly removedFiles: number
@@ -76,17 +77,6 @@ async function removeIfOld(
   }
   await rm(aside, { force: true })
   return before.size
-}
-
-async function* storedHashes(folder: string): AsyncGenerator<string> {
-  for (const first of await readdir(folder)) {
-    if (!/^[0-9a-f]{2}$/.test(first)) continue
-    for (const second of await readdir(join(folder, first))) {
-      for (const name of await readdir(join(folder, first, second))) {
-        if (/^[0-9a-f]{64}$/.test(name)) yield name
-      }
-    }
-  }
 }
 
 async function ageAndSize(path: string, now: number): Promise<{ ms: number; size: number } | undefined> {

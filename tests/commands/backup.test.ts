@@ -7,10 +7,10 @@ import { pipeline } from 'node:stream/promises'
 import { createGunzip, createGzip, gunzipSync, gzipSync } from 'node:zlib'
 import { extract, pack } from 'tar-stream'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { keptFiles } from '@/lib/backup/kept-files'
 import { restoreBackup } from '@/lib/backup/restore-backup'
 import { quoted, tablesInOrder } from '@/lib/backup/tables-in-order'
 import { writeBackup } from '@/lib/backup/write-backup'
+import { storedHashes } from '@/lib/evidence/stored-hashes'
 import { withConnection } from '@/lib/db/connect'
 import { allTrails } from '@/lib/trail/all-trails'
 import { readerOver } from '@/lib/db/row-reader'
@@ -61,6 +61,12 @@ const everything = (url: string): Promise<Record<string, string[]>> =>
     }
     return rows
   })
+
+const keptFiles = async (folder: string): Promise<string[]> => {
+  const hashes: string[] = []
+  for await (const hash of storedHashes(folder)) hashes.push(hash)
+  return hashes.sort()
+}
 
 let places = 0
 async function inEmptyPlace<Result>(
