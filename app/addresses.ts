@@ -1,3 +1,4 @@
+import { AS_OF } from '@/lib/live/as-of'
 import type { ProgrammeTable } from '@/lib/exports/tables/programme-tables'
 import type { Stage } from '@/shared/plan/stage'
 import type { Proposal } from '@/shared/rules/proposal'
@@ -114,8 +115,6 @@ export const worksTrailAddress = ({ kind, code }: WorksSubject): string =>
 const inProgramme = (code: string, rest = ''): string => `/programmes/${encodeURIComponent(code)}${rest}`
 
 export const routeCardAddress = (code: string): string => inProgramme(code)
-/** What an address of news says of the facts that the page was drawn as of. */
-export const AS_OF = 'as-of'
 /** Where an open page of a programme hears that what it was drawn as of has changed. */
 export const liveAddress = (code: string, asOf: string): string =>
   `${inProgramme(code, '/live')}?${AS_OF}=${asOf}`

@@ -22,16 +22,18 @@ interface PanelPlotProps {
   panel: ChartPanel
   choice: ChartChoice
   rules: RunRuleSet
+  /** The window of readings; a mean or a sum is no reading, and is drawn without it. */
   specification?: { atLeast?: number; atMost?: number }
   runs?: readonly RunMark[]
 }
 
 /** One plot of a log's control chart, with the numbers of its limits. */
-export function PanelPlot({ log, label, unit, panel, choice, rules, specification, runs }: PanelPlotProps) {
+export function PanelPlot({ log, label, unit, panel, choice, rules, runs, ...props }: PanelPlotProps) {
   const what = plotted(panel.kind, label, choice)
   const { instants, signals } = panel
   const drawn = signalsToDraw(panel, rules)
-  const { limits, ofSpread } = PANEL_KINDS[panel.kind]
+  const { limits, ofSpread, ofReadings } = PANEL_KINDS[panel.kind]
+  const specification = ofReadings ? props.specification : undefined
   const notRun = panel.rulesNotRun.length
   return (
     <ControlPlot

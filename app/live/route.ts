@@ -1,4 +1,3 @@
-import { AS_OF } from '@/app/addresses'
 import { guarded } from '@/app/guard/guarded'
 import { nothingMore } from '@/app/guard/rights'
 import { newsOf } from '@/lib/live/news-of'
@@ -7,9 +6,8 @@ import { trailsOfDesk } from '@/lib/live/watched-trails'
 /** News for somebody's open desk. */
 export const GET = guarded(nothingMore, async ({ request, person: { personId } }) => {
   const trails = await trailsOfDesk(personId)
-  return newsOf(request.signal, {
+  return newsOf(request, {
     concerns: trails.has,
-    drawnAs: new URL(request.url).searchParams.get(AS_OF),
     wouldBe: async () => (await trailsOfDesk(personId)).mark,
   })
 })

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, test, vi } from 'vitest'
+import { AS_OF } from '@/lib/live/as-of'
 import { eventStream } from '@/lib/live/event-stream'
 import { hearTrailNews } from '@/lib/live/trail-news'
 import { newsOf } from '@/lib/live/news-of'
@@ -83,9 +84,9 @@ test('a desk listens to the programmes of its person and to what of the works th
 
 test('what came between drawing and listening is told at once', async () => {
   const gone = new AbortController()
-  const answer = newsOf(gone.signal, {
+  const request = new Request(`http://localhost/live?${AS_OF}=before`, { signal: gone.signal })
+  const answer = newsOf(request, {
     concerns: () => false,
-    drawnAs: 'before',
     wouldBe: () => Promise.resolve('after'),
   })
   const reader = answer.body!.pipeThrough(new TextDecoderStream()).getReader()

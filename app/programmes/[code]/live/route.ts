@@ -1,4 +1,3 @@
-import { AS_OF } from '@/app/addresses'
 import { guarded } from '@/app/guard/guarded'
 import { readsProgramme } from '@/app/guard/rights'
 import { newsOf } from '@/lib/live/news-of'
@@ -8,9 +7,8 @@ import { judgedProgramme } from '@/lib/programme/judged'
 /** News for the open pages of a programme. */
 export const GET = guarded(readsProgramme, async ({ request, right: { code, state } }) => {
   const trails = await trailsOfProgramme(state.programme.id)
-  return newsOf(request.signal, {
+  return newsOf(request, {
     concerns: (trailId) => trails.has(trailId),
-    drawnAs: new URL(request.url).searchParams.get(AS_OF),
     wouldBe: async () => (await judgedProgramme(code))?.asOf,
   })
 })

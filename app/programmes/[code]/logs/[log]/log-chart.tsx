@@ -8,7 +8,6 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { processCharts } from '@/shared/plan/parameters/control-charts'
 import type { Log } from '@/shared/records/log'
-import { PANEL_KINDS } from '@/shared/charts/kinds/panel-kinds'
 import { chartInWords, withinASentence } from '@/shared/charts/chart-words'
 import { runsOfLog } from '@/shared/charts/runs-of-log'
 import { logChart, specifiedCharting } from '@/shared/charts/log-chart'
@@ -61,8 +60,7 @@ export function LogChart({ view, log, asked }: LogChartProps) {
           panel={panelWithin(panel, asked)}
           choice={choice}
           rules={rules}
-          // A mean or a sum is no reading: the window of readings is not its limit.
-          specification={PANEL_KINDS[panel.kind].ofReadings ? specification : undefined}
+          specification={specification}
           runs={position === 0 ? runs : undefined}
         />
       ))}

@@ -5,7 +5,6 @@ import { EveryNumberOverTime } from '@/app/drawing/every-number-over-time'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import type { MachineLogView } from '@/lib/queries/works/machine-log'
-import { PANEL_KINDS } from '@/shared/charts/kinds/panel-kinds'
 import type { Characteristic } from '@/shared/records/characteristic'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { Narrowest } from '../../../../log-table'
@@ -53,8 +52,7 @@ export function MachineChart({ view, characteristic, resets, as }: MachineChartP
           panel={panel}
           choice={choice}
           rules={rules}
-          // A mean or a sum is no reading: the window of readings is not its limit.
-          specification={PANEL_KINDS[panel.kind].ofReadings ? windowDrawn(shown.chart) : undefined}
+          specification={windowDrawn(shown.chart)}
         />
       ))}
       {!isCharted && <EveryNumberOverTime log={log} characteristic={characteristic} />}
