@@ -194,16 +194,18 @@ test.describe.serial('four people take a new programme from opening to in servic
       await works.importReadings(petra, log.machine, log)
     }
     await programme.stateLine(petra, LINE)
-    for (const skill of ['machine-soldering', 'hand-soldering']) {
-      await programme.addRecord(petra, 'soldering-run', {
-        doneOn: today,
-        worker: 'Goran Eide',
-        skill,
-        assemblies: 160,
-        lots: SOLDERED_LOTS.join(', '),
-        line: LINE,
-      })
-    }
+    // Just after midnight the readings are of two days, and those of a day count for the runs of that day.
+    for (const doneOn of new Set(instants.map((at) => new Date(at).toISOString().slice(0, 10))))
+      for (const skill of ['machine-soldering', 'hand-soldering']) {
+        await programme.addRecord(petra, 'soldering-run', {
+          doneOn,
+          worker: 'Goran Eide',
+          skill,
+          assemblies: 160,
+          lots: SOLDERED_LOTS.join(', '),
+          line: LINE,
+        })
+      }
     await programme.addRecord(petra, 'lead-forming', { checkedOn: today, ...LEADS_FORMED })
     for (const { machine, code } of logs) await works.answerSignals(petra, machine, code)
     await gate('control')
