@@ -14,8 +14,8 @@ import { Empty } from '@/app/ui/empty'
 import { FirstStep } from '@/app/ui/first-step'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
-import { trailsOfTheWorks } from '@/lib/live/watched-trails'
-import { readLineStates, type LineState } from '@/lib/queries/works/line-states'
+import type { LineState } from '@/lib/queries/works/line-states'
+import { readWorksHome } from '@/lib/queries/works/works-home'
 import { refusal } from '@/shared/policy'
 import { RunningOut } from './running-out'
 import { WorksLogTable } from './log-table'
@@ -27,8 +27,7 @@ export const metadata = { title: 'Works – Liquidus' }
 /** What whoever runs the lines opens in the morning: each line with its last readings, what is due, what is open. */
 export default async function WorksPage() {
   const { person, actor } = await visitWorks(worksAddress())
-  const { mark } = await trailsOfTheWorks()
-  const lines = await readLineStates()
+  const { lines, endings, today, mark } = await readWorksHome()
   const open = lines.filter(({ closedAt }) => closedAt === null)
   const logs = open.flatMap(logsOf)
   const mayOpen = !refusal('open-line', actor)
@@ -47,7 +46,7 @@ export default async function WorksPage() {
       ]}
     >
       <AttentionList logs={logs} />
-      <RunningOut />
+      <RunningOut endings={endings} today={today} />
       {open.length === 0 && (
         <Empty title="No line yet">
           A line has a code and machines; its programmes state it, and what its machines log counts for each

@@ -10,28 +10,52 @@ import { readingDue, type ReadingDue } from '@/shared/logs/reading-due'
 import type { Log } from '@/shared/records/log'
 import { NO_READINGS, type Readings } from '@/shared/records/readings'
 
-/** A log as it stands this moment. */
-export interface LogState extends LogInPlace {
+/** A log as it stands until somebody records something. */
+export interface LogAsRead extends LogInPlace {
   readonly machine: string
   /** The log with its newest batch alone. */
   readonly latest: Log
   readonly against: readonly ReadingAgainst[]
-  readonly due: ReadingDue | undefined
   /** Signals without a cause, in the programme that has most of them. */
   readonly openSignals: number
 }
 
-export interface MachineState extends MachineInPlace {
-  readonly states: readonly LogState[]
+/** A log as it stands this moment. */
+export interface LogState extends LogAsRead {
+  readonly due: ReadingDue | undefined
 }
 
-export interface LineState extends LineInPlace {
-  readonly stated: readonly JudgedProgramme[]
-  readonly machineStates: readonly MachineState[]
+interface MachineOf<State> extends MachineInPlace {
+  readonly states: readonly State[]
 }
+
+interface LineOf<State> extends LineInPlace {
+  readonly stated: readonly JudgedProgramme[]
+  readonly machineStates: readonly MachineOf<State>[]
+}
+
+export type MachineState = MachineOf<LogState>
+export type LineAsRead = LineOf<LogAsRead>
+export type LineState = LineOf<LogState>
 
 /** Each line with its last readings against the windows of the programmes that state it; a bounded number of statements. */
-export async function readLineStates(code?: string, now = new Date()): Promise<LineState[]> {
+export const readLineStates = async (code?: string, now = new Date()): Promise<LineState[]> =>
+  (await readLinesAgainst(code, now)).map((line) => withDue(line, now))
+
+/** The same line with what is due on it. */
+export const withDue = (line: LineAsRead, now: Date): LineState => ({
+  ...line,
+  machineStates: line.machineStates.map((machine) => ({
+    ...machine,
+    states: machine.states.map((log) => ({
+      ...log,
+      due: readingDue(log.newest?.at.getTime(), log.everyH, now.getTime()),
+    })),
+  })),
+})
+
+/** What only a new entry in a trail, or a new day, makes another. */
+export async function readLinesAgainst(code: string | undefined, now: Date): Promise<LineAsRead[]> {
   const lines = await readLines(code)
   const logs = lines.flatMap(({ machines }) => machines.flatMap((machine) => machine.logs))
   const [judged, readings] = await Promise.all([
@@ -57,7 +81,6 @@ export async function readLineStates(code?: string, now = new Date()): Promise<L
           stateOf(line.code, machine.code, log, {
             readings: log.newest ? readings.ofLog(log.id) : NO_READINGS,
             programmes: log.onlyForId ? [judged.get(log.onlyForId)].flatMap((one) => one ?? []) : stated,
-            now,
           }),
         ),
       })),
@@ -68,15 +91,9 @@ export async function readLineStates(code?: string, now = new Date()): Promise<L
 interface Around {
   readonly readings: Readings
   readonly programmes: readonly JudgedProgramme[]
-  readonly now: Date
 }
 
-function stateOf(
-  line: string,
-  machine: string,
-  log: LogInPlace,
-  { readings, programmes, now }: Around,
-): LogState {
+function stateOf(line: string, machine: string, log: LogInPlace, { readings, programmes }: Around): LogAsRead {
   const latest: Log = {
     id: log.id,
     code: log.name,
@@ -95,7 +112,6 @@ function stateOf(
       latest,
       programmes.map(({ state }) => ({ programme: state.programme.code, facts: state.facts })),
     ),
-    due: readingDue(log.newest?.at.getTime(), log.everyH, now.getTime()),
     openSignals: Math.max(0, ...programmes.map(({ state }) => openOf(state.facts, log.id))),
   }
 }
