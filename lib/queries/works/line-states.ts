@@ -93,7 +93,12 @@ interface Around {
   readonly programmes: readonly JudgedProgramme[]
 }
 
-function stateOf(line: string, machine: string, log: LogInPlace, { readings, programmes }: Around): LogAsRead {
+function stateOf(
+  line: string,
+  machine: string,
+  log: LogInPlace,
+  { readings, programmes }: Around,
+): LogAsRead {
   const latest: Log = {
     id: log.id,
     code: log.name,
