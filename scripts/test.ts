@@ -1,5 +1,6 @@
 import './generate.mjs'
 import type { Counts } from '@/scripts/test-counts'
+import type { Step } from '@/scripts/test-steps'
 
 /**
  * `npm test`: types, lint, boundaries, dead code, format, schema, rules, commands on both databases, faults,
@@ -21,20 +22,22 @@ if (unknown.length > 0) {
 }
 
 const chosen = STEPS.filter(({ group }) => wanted.length === 0 || wanted.includes(group))
-const checks = chosen.filter(({ counts }) => !counts)
-const suites = chosen.filter(({ counts }) => counts)
+/** Side by side: they have nothing to do with each other, and the longest of them keeps one core alone. */
+const pure = chosen.filter(({ group }) => ['static', 'rules'].includes(group))
+/** One after another: each has servers of its own and wants both cores. */
+const served = chosen.filter((step) => !pure.includes(step))
 
-/** Two checks at a time, for they have nothing to do with each other; suites one after another. */
-const lanes = [checks.filter((_, index) => index % 2 === 0), checks.filter((_, index) => index % 2 === 1)]
-const inLanes = await Promise.all(lanes.map(runAll))
-const { passed, failed, skipped, failures } = [...inLanes, await runAll(suites)].reduce(added)
+const queue = pure.values()
+const counts = [...(await Promise.all([runAll(queue), runAll(queue)])), await runAll(served.values())]
+const { passed, failed, skipped, failures } = counts.reduce(added)
 
 if (failures.length > 0) say(`\nFailed:\n${failures.map((failure) => `  ${failure}`).join('\n')}`)
 say(`\n${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`)
 process.exitCode = failed > 0 ? 1 : 0
 
-async function runAll(steps: typeof chosen): Promise<Counts> {
+/** Runs what is left of the steps, each when the one before it has ended. */
+async function runAll(steps: Iterator<Step>): Promise<Counts> {
   let sum = NOTHING
-  for (const step of steps) sum = added(sum, await runStep(step))
+  for (let next = steps.next(); !next.done; next = steps.next()) sum = added(sum, await runStep(next.value))
   return sum
 }

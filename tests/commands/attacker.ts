@@ -39,6 +39,9 @@ export class Attacker {
     return found?.type ?? ''
   }
 
+  /** Whether another value of a column must be the key of a row of another table. */
+  pointsElsewhere = (table: TableName, column: string): boolean => FOREIGN[`${table}.${column}`] !== undefined
+
   /** Puts another value into one column of one row; answers what puts the old one back. */
   async tamper(table: TableName, column: string, place: string): Promise<() => Promise<void>> {
     const type = await this.typeOf(table, column)
