@@ -81,10 +81,9 @@ export default defineConfig({
         test: {
           name: 'faults',
           include: ['tests/faults/**/*.test.ts'],
-          globalSetup: ['tests/setup/global-database.ts'],
+          globalSetup: ['tests/setup/built-app.ts', 'tests/setup/global-database.ts'],
           testTimeout: 180_000,
           hookTimeout: 180_000,
-          fileParallelism: false,
         },
       },
     ],

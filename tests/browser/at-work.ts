@@ -1,4 +1,5 @@
 import { expect, type Browser, type Locator, type Page, type Response } from 'playwright/test'
+import { whatHides } from '@/tests/browser/what-hides'
 import { DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from '@/seed/people'
 
 export async function signIn(page: Page, who: DemoPerson): Promise<void> {
@@ -16,8 +17,13 @@ export async function atWork(browser: Browser, who: DemoPerson): Promise<Page> {
   return page
 }
 
-/** Types into one box, or chooses in one list or among the buttons of one name. */
-export async function enter(box: Locator, value: unknown): Promise<void> {
+/** Types into one box, or chooses in one list or among the buttons of one name; a box out of sight says what hides it. */
+export const enter = (box: Locator, value: unknown): Promise<void> =>
+  enterIn(box, value).catch(async (error: Error) => {
+    throw new Error(`${error.message}\n${await whatHides(box).catch(() => 'It is not there.')}`)
+  })
+
+async function enterIn(box: Locator, value: unknown): Promise<void> {
   const text = value === true ? 'yes' : value === false ? 'no' : String(value)
   const kind = await box.first().evaluate((element) => element.getAttribute('type') ?? element.tagName)
   if (kind === 'SELECT') await box.selectOption(text)

@@ -9,8 +9,6 @@ import { freePort } from '@/lib/db/embedded-process'
 import { FILE_POLICY } from '@/lib/evidence/file-policy'
 import { runScript, type Program } from '@/tests/faults/programs'
 
-const LONGEST_BUILD_MS = 600_000
-
 let dataFolder: string
 let port: number
 let program: Program
@@ -30,7 +28,7 @@ async function stop(): Promise<void> {
 beforeAll(async () => {
   dataFolder = join(mkdtempSync(join(tmpdir(), 'liquidus-answers-')), 'data')
   await start()
-}, LONGEST_BUILD_MS)
+})
 afterAll(async () => {
   await stop()
   rmSync(join(dataFolder, '..'), { recursive: true, force: true })

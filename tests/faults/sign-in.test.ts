@@ -6,7 +6,6 @@ import { cookiesIn } from '@/lib/auth/provider-sign-in'
 import { freePort } from '@/lib/db/embedded-process'
 import { runScript, type Program } from '@/tests/faults/programs'
 
-const LONGEST_BUILD_MS = 600_000
 const ADMINISTRATOR = 'administrator@localhost'
 
 type Cookies = Record<string, string>
@@ -81,7 +80,7 @@ describe('the app as it comes', () => {
   let app: App
   beforeAll(async () => {
     app = await startApp()
-  }, LONGEST_BUILD_MS)
+  })
   afterAll(() => app.stop())
 
   test('signing out ends the session on the server: a copied cookie is worth nothing', async () => {
@@ -143,7 +142,7 @@ describe('with one proxy that is trusted', () => {
   let app: App
   beforeAll(async () => {
     app = await startApp({ LIQUIDUS_TRUSTED_PROXIES: '1' })
-  }, LONGEST_BUILD_MS)
+  })
   afterAll(() => app.stop())
 
   test('what the proxy says is the origin, and what stands before it is not', async () => {

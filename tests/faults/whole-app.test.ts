@@ -10,7 +10,6 @@ import { isAlive } from '@/lib/settings/process-identity'
 import { runScript, type Program } from '@/tests/faults/programs'
 import { withDatabase } from '@/tests/setup/test-server'
 
-const LONGEST_BUILD_MS = 600_000
 const READY = /^Ready:/
 
 let above: string
@@ -34,18 +33,10 @@ afterEach(async () => {
 
 afterAll(() => rmSync(above, { recursive: true, force: true }))
 
-/** The first start builds the app, which takes a while; later ones find it built. */
-beforeAll(async () => {
+beforeAll(() => {
   above = mkdtempSync(join(tmpdir(), 'liquidus-app-'))
   dataFolder = join(above, 'data')
-  port = await freePort()
-  programs = []
-  const program = start()
-  await program.line(READY)
-  program.process.kill('SIGTERM')
-  await program.ended
-  rmSync(dataFolder, { recursive: true, force: true })
-}, LONGEST_BUILD_MS)
+})
 
 function start(env: Record<string, string> = {}): Program {
   const settings = { LIQUIDUS_DATA: dataFolder, PORT: String(port), LIQUIDUS_DEMO: 'off', ...env }
