@@ -42,6 +42,7 @@ test.describe('on a phone', () => {
     await works.openLog(petra, `${code} fluxer`, {
       code: `${code} density`,
       characteristic: 'flux-density',
+      instrument: null,
     })
     await Promise.all([ines.context().close(), petra.context().close()])
   })
