@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright'
 import { expect, type Page } from 'playwright/test'
+import { smallTargets } from '@/tests/browser/small-targets'
 
 export const DESK = { width: 1440, height: 900 }
 export const PHONE = { width: 390, height: 844 }
@@ -16,7 +17,7 @@ interface Asked {
   readonly wholeOnPhone?: boolean
 }
 
-/** Axe finds nothing on the page at these sizes, and the page is no wider than a phone. It is left at its size. */
+/** Axe finds nothing on the page at these sizes, and on a phone the page fits and can be tapped. It is left at its size. */
 export async function expectNoFault(
   page: Page,
   { sizes = [DESK, PHONE], wholeOnPhone = true }: Asked = {},
@@ -27,17 +28,18 @@ export async function expectNoFault(
     const faults = await faultsOf(page, size === DESK || wholeOnPhone)
     expect.soft(faults, `at ${size.width} px`).toEqual([])
   }
-  await expectToFitPhone(page)
+  await expectToSuitPhone(page)
   if (before) await page.setViewportSize(before)
 }
 
-async function expectToFitPhone(page: Page): Promise<void> {
+async function expectToSuitPhone(page: Page): Promise<void> {
   await page.setViewportSize(PHONE)
   const { wide, sees } = await page.evaluate(() => ({
     wide: document.documentElement.scrollWidth,
     sees: window.innerWidth,
   }))
   expect.soft(wide, `${page.url()} is no wider than the phone`).toBeLessThanOrEqual(sees)
+  expect.soft(await smallTargets(page), `${page.url()} can be tapped`).toEqual([])
 }
 
 async function faultsOf(page: Page, whole: boolean) {

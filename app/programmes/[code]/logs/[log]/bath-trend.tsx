@@ -10,6 +10,7 @@ import { bathOutlook, type ConstituentOutlook } from '@/shared/baths/bath-outloo
 import { FEWEST_FOR_TREND } from '@/shared/logs/log-trend'
 import type { Facts } from '@/shared/rules/facts'
 import { ConstituentPlot } from './constituent-plot'
+import { NothingRead } from './nothing-read'
 
 interface BathTrendProps {
   code: string
@@ -21,8 +22,7 @@ interface BathTrendProps {
 
 /** Every constituent of a bath against its limit: where it stands, when it gets there, and what to exchange then. */
 export function BathTrend({ code, log, facts, metal }: BathTrendProps) {
-  if (log.readings.count === 0)
-    return <Empty title="No analyses yet">Type one in, or import a CSV file, below.</Empty>
+  if (log.readings.count === 0) return <NothingRead log={log} title="No analyses yet" />
   const outlook = bathOutlook(log, facts)
   if (!outlook)
     return (

@@ -1,6 +1,5 @@
 import { LogOverTime } from '@/app/drawing/log-over-time'
 import { Day } from '@/app/ui/date'
-import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { Sign } from '@/app/ui/sign'
@@ -11,16 +10,14 @@ import { ironSchedule, type IronDue } from '@/shared/irons/iron-schedule'
 import { marginIn, windowInWords } from '@/shared/logs/logged-window'
 import type { Facts } from '@/shared/rules/facts'
 import { governingName } from '@/shared/rules/governing-source'
+import { NothingRead } from './nothing-read'
 
 const MAX_DRAWN = 6
 
 /** Irons by when their next check falls due, with what the checks found over time. */
 export function IronChecks({ log, facts }: { log: Log; facts: Facts }) {
   const { window, everyDays, irons } = ironSchedule(log, facts)
-  if (irons.length === 0)
-    return (
-      <Empty title="No checks yet">Record one row a check of an iron, or import a CSV file, below.</Empty>
-    )
+  if (irons.length === 0) return <NothingRead log={log} title="No checks yet" />
   const what = window.unit === 'K' ? 'off its setting' : 'tip to ground'
   const drawn = irons.slice(0, MAX_DRAWN)
   return (

@@ -2,7 +2,6 @@ import { LogOverTime } from '@/app/drawing/log-over-time'
 import { chartLead, windowDrawn } from '@/app/charts/chart-lead'
 import { PanelPlot } from '@/app/charts/panel-plot'
 import { parameterAddress } from '@/app/addresses'
-import { Empty } from '@/app/ui/empty'
 import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -15,6 +14,7 @@ import { chartingAsked, type ChartAsked } from './chart-asked'
 import { ChartForm } from './chart-form'
 import { RunsAgainstReadings } from './runs-against-readings'
 import { isWithin, panelWithin } from './panel-within'
+import { NothingRead } from './nothing-read'
 
 interface LogChartProps {
   view: ProgrammeView
@@ -29,8 +29,7 @@ export function LogChart({ view, log, asked }: LogChartProps) {
   const instead = chartingAsked(asked, specified)
   const shown = logChart(log, facts, instead)
   const { series, label, unit, panels, choice, rules } = shown
-  if (series.values.length === 0)
-    return <Empty title="No readings yet">Type one in, or import a CSV file, below.</Empty>
+  if (series.values.length === 0) return <NothingRead log={log} title="No readings yet" />
   const specification = windowDrawn(shown)
   const ofRuns = runsOfLog(log, facts)
   const runs = ofRuns?.runs.filter(({ at }) => isWithin(at, asked))

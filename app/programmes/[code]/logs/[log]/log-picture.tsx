@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react'
 import { EveryNumberOverTime } from '@/app/drawing/every-number-over-time'
-import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Characteristic } from '@/shared/records/characteristic'
@@ -13,6 +12,7 @@ import type { ChartAsked } from './chart-asked'
 import { IronChecks } from './iron-checks'
 import { LogChart } from './log-chart'
 import { ThermalProfile } from './thermal-profile'
+import { NothingRead } from './nothing-read'
 
 interface LogPictureProps {
   view: ProgrammeView
@@ -48,8 +48,7 @@ const WITHOUT_LEVEL: Readonly<
 
 /** What has no level to hold: every number column against time, without control limits. */
 function OverTime({ log, characteristic }: { log: Log; characteristic: Characteristic }) {
-  if (log.readings.count === 0)
-    return <Empty title="No readings yet">Type one in, or import a CSV file, below.</Empty>
+  if (log.readings.count === 0) return <NothingRead log={log} title="No readings yet" />
   return (
     <Section id="chart" heading="Over time" lead="It moves with the season, so no control limits are drawn.">
       <EveryNumberOverTime log={log} characteristic={characteristic} />

@@ -11,6 +11,7 @@ import { profileSummary, SLOPE_WINDOW_S, SOAK } from '@/shared/profiles/profile-
 import { profileReads, profileWindows, type ProfileWindows } from '@/shared/profiles/profile-windows'
 import type { Facts } from '@/shared/rules/facts'
 import { inputsOf } from '@/shared/rules/inputs-of'
+import { NothingRead } from './nothing-read'
 
 /** One pass of a measured board, drawn against the window of its solder, with each thermocouple's terms. */
 export function ThermalProfile({ log, facts }: { log: Log; facts: Facts }) {
@@ -21,12 +22,7 @@ export function ThermalProfile({ log, facts }: { log: Log; facts: Facts }) {
     )
   const windows = profileWindows(inputs)
   const summary = profileSummary(log, windows.liquidusC)
-  if (!summary)
-    return (
-      <Empty title="No profile yet">
-        Import one pass of a measured board below: time in the first column, one thermocouple a column.
-      </Empty>
-    )
+  if (!summary) return <NothingRead log={log} title="No profile yet" />
   const reflowed = inputs.process === undefined || inputs.process === 'reflow'
   return (
     <Section

@@ -7,6 +7,7 @@ import { TextBox } from '@/app/forms/fields'
 import { UploadForm } from '@/app/forms/upload-form'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
+import { FirstStep } from '@/app/ui/first-step'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
@@ -58,7 +59,9 @@ export function Certificates({ worker, record, certificates, refused, answer }: 
           ]}
         />
       ) : (
-        <Empty title="No certificate is attached">XX</Empty>
+        <Empty title="No certificate is attached">
+          <FirstStep first="First attach the file that proves the training." refused={refused} />
+        </Empty>
       )}
       {mayAttach && (
         <UploadForm formKey={randomUUID()} action={certificatesAddress(worker, record)} answer={answer} />
