@@ -3,11 +3,10 @@ import { Button } from '@/app/ui/button'
 import { ChoiceField } from '@/app/ui/field'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
-import { SHOWN, SHOWN_TEXT, type SheetFilter } from './sheet-filter'
+import { isNarrowed, SHOWN, SHOWN_TEXT, type SheetFilter } from './sheet-filter'
 
 /** Narrows the sheet by stage, owner and what is missing; a plain form, so that the address can be passed on. */
 export function FilterForm({ code, filter }: { code: string; filter: SheetFilter }) {
-  const narrowed = filter.stage || filter.department || filter.shown !== 'everything'
   return (
     <form action={specificationAddress(code)} className="form-row sheet-filter" aria-label="Filter the sheet">
       <ChoiceField
@@ -36,7 +35,7 @@ export function FilterForm({ code, filter }: { code: string; filter: SheetFilter
       />
       <div className="form-actions">
         <Button type="submit">Filter</Button>
-        {narrowed && <a href={specificationAddress(code)}>Show everything</a>}
+        {isNarrowed(filter) && <a href={specificationAddress(code)}>Show everything</a>}
       </div>
     </form>
   )

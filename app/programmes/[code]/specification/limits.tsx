@@ -3,7 +3,7 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { ALL_LIMITS, itemHolding } from '@/shared/catalogue/standard-plan'
 import { governingRequirement } from '@/shared/plan/requirement'
-import type { SheetFilter } from './sheet-filter'
+import { isNarrowed, type SheetFilter } from './sheet-filter'
 
 /** Every limit of the programme with its layers, as far as the filter lets it through. */
 export function Limits({ view, filter }: { view: ProgrammeView; filter: SheetFilter }) {
@@ -20,7 +20,8 @@ export function Limits({ view, filter }: { view: ProgrammeView; filter: SheetFil
   return (
     <Section
       id="limits"
-      heading="Limits"
+      heading={`Limits in force: ${governingRequirements.length}`}
+      fold={isNarrowed(filter) ? 'open' : 'shut'}
       lead="The strictest layer rules, unless one of higher authority expressly permits the looser value."
     >
       {governingRequirements.length > 0 ? (

@@ -7,6 +7,8 @@ import { Section } from '@/app/ui/section'
 import { readPreferenceDifferences, readRuleDifferences } from '@/lib/queries/company-rules'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { ALL_LIMITS, mayStayEmpty } from '@/shared/catalogue/standard-plan'
+import { stageAtWork } from '@/shared/gate/stage-at-work'
+import type { Parameter } from '@/shared/plan/parameter'
 import { governingRequirement } from '@/shared/plan/requirement'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 import { RuleDifferences } from '../company-rules/rule-differences'
@@ -14,7 +16,7 @@ import { ValueDifferences } from '../company-rules/value-differences'
 import { FilterForm } from './filter-form'
 import { ItemValues } from './item-values'
 import { Limits } from './limits'
-import { sheetFilter, type SheetFilter } from './sheet-filter'
+import { isNarrowed, sheetFilter, type SheetFilter } from './sheet-filter'
 
 export const generateMetadata = programmeTitle(({ code }) => `Specification, ${code}`)
 
@@ -87,11 +89,25 @@ function Values({ view, filter }: { view: ProgrammeView; filter: SheetFilter }) 
   const filled = stages.filter(({ items }) => items.length > 0)
   if (filled.length === 0)
     return <Empty title="No value answers this">Everything asked for here is specified.</Empty>
+  const now = stageAtWork(view.judgement)
   return filled.map(({ stage, items }) => (
-    <Section key={stage} heading={STAGE_NAMES[stage]}>
+    <Section
+      key={stage}
+      heading={`${STAGE_NAMES[stage]}: ${specifiedOf(view, items)}`}
+      fold={stage === now || isNarrowed(filter) ? 'open' : 'shut'}
+    >
       {items.map(({ state, parameters }) => (
         <ItemValues key={state.item.definition.key} view={view} state={state} parameters={parameters} />
       ))}
     </Section>
   ))
+}
+
+/** How many of the values shown are specified, in words. */
+function specifiedOf(
+  { state }: ProgrammeView,
+  items: readonly { parameters: readonly Parameter[] }[],
+): string {
+  const all = items.flatMap(({ parameters }) => parameters)
+  return `${all.filter(({ key }) => state.facts.values.has(key)).length} of ${all.length} values specified`
 }

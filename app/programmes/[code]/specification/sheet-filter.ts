@@ -27,3 +27,7 @@ export function sheetFilter(asked: Asked): SheetFilter {
     shown: SHOWN.find((shown) => shown === asked['show']) ?? 'everything',
   }
 }
+
+/** Whether somebody asked for a part of the sheet: then nothing of it is folded away. */
+export const isNarrowed = ({ stage, department, shown }: SheetFilter): boolean =>
+  stage !== undefined || department !== undefined || shown !== 'everything'
