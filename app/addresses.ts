@@ -115,6 +115,8 @@ export const worksTrailAddress = ({ kind, code }: WorksSubject): string =>
 const inProgramme = (code: string, rest = ''): string => `/programmes/${encodeURIComponent(code)}${rest}`
 
 export const routeCardAddress = (code: string): string => inProgramme(code)
+/** Where the installation says whether it is up; no session is asked for. */
+export const healthAddress = (): string => '/health'
 /** Where an open page of a programme hears that what it was drawn as of has changed. */
 export const liveAddress = (code: string, asOf: string): string =>
   `${inProgramme(code, '/live')}?${AS_OF}=${asOf}`

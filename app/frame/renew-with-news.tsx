@@ -1,6 +1,7 @@
 'use client'
 import { useRouter } from 'next/navigation'
 import { useEffect, useState } from 'react'
+import { healthAddress } from '@/app/addresses'
 import { isUnderWay, isUnsaved } from '@/app/forms/unsaved'
 import { Notice } from '@/app/ui/notice'
 
@@ -24,14 +25,19 @@ export function RenewWithNews({ from, gatheredMs = GATHERED_MS }: RenewWithNewsP
   useEffect(() => {
     let news: EventSource | undefined
     let soon: ReturnType<typeof setTimeout> | undefined
+    let isOver = false
     const renew = () => {
       // From the first of them on: a machine that pushes every second would put it off for ever.
-      soon ??= setTimeout(() => {
-        soon = undefined
-        if (isUnderWay()) renew()
-        else if (isUnsaved()) setHeld(true)
-        else router.refresh()
-      }, gatheredMs)
+      soon ??= setTimeout(() => void renewNow(), gatheredMs)
+    }
+    const renewNow = async () => {
+      // What the router cannot fetch it leaves the page for, with all that was typed meanwhile.
+      const reached = isUnderWay() || isUnsaved() || (await isReached())
+      soon = undefined
+      if (isOver) return
+      if (!reached || isUnderWay()) renew()
+      else if (isUnsaved()) setHeld(true)
+      else router.refresh()
     }
     const listen = () => {
       news?.close()
@@ -43,6 +49,7 @@ export function RenewWithNews({ from, gatheredMs = GATHERED_MS }: RenewWithNewsP
     listen()
     document.addEventListener('visibilitychange', listen)
     return () => {
+      isOver = true
       news?.close()
       clearTimeout(soon)
       document.removeEventListener('visibilitychange', listen)
@@ -56,3 +63,10 @@ export function RenewWithNews({ from, gatheredMs = GATHERED_MS }: RenewWithNewsP
     </Notice>
   )
 }
+
+/** Whether the installation answers at all, whatever it says. */
+const isReached = (): Promise<boolean> =>
+  fetch(healthAddress(), { cache: 'no-store' }).then(
+    () => true,
+    () => false,
+  )

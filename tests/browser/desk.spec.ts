@@ -5,6 +5,7 @@ import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 /** A programme of its own, which is not the demo. */
 const MARK = Date.now().toString(36).toUpperCase()
 const QUESTION = `Can the wave line take 2.4 mm boards? ${MARK}`
+const AGAIN = `And by when would that be? ${MARK}`
 const DAY_MS = 86_400_000
 const day = (ahead: number): string => new Date(Date.now() + ahead * DAY_MS).toISOString().slice(0, 10)
 
@@ -39,6 +40,27 @@ test('Ines sees what she can do now, asks Petra, is away, and Tomas stands in fo
     await expect(petra.locator('#others-wait').getByRole('link', { name: QUESTION })).toBeVisible()
     await ines.goto('/')
     await expect(ines.locator('#you-wait').getByRole('link', { name: QUESTION })).toBeVisible()
+  })
+
+  await test.step('while the network is away Petra’s desk stays as it is, and renews itself when it is back', async () => {
+    let isAway = true
+    let loads = 0
+    petra.on('load', () => loads++)
+    await petra.route('**/*', (route) => (isAway ? route.abort() : route.continue()))
+    const failed = petra.waitForEvent('requestfailed')
+    await own.open(ines, '/items/programme-frame')
+    const form = formOf(ines, 'Ask another department')
+    await form.locator('summary').first().click()
+    await form.locator('[name="to"]').selectOption('production')
+    await form.locator('[name="question"]').fill(AGAIN)
+    await form.locator('[name="dueOn"]').fill(day(8))
+    await send(ines, form.getByRole('button').last())
+    await failed
+    await expect(petra.locator('#others-wait').getByRole('link', { name: QUESTION })).toBeVisible()
+    isAway = false
+    await expect(petra.locator('#others-wait').getByRole('link', { name: AGAIN })).toBeVisible()
+    expect(loads).toBe(0)
+    await petra.unroute('**/*')
   })
 
   await test.step('she names Tomas for a week; the programme is on his desk, for her', async () => {

@@ -1,10 +1,11 @@
-import { type Browser, type BrowserContextOptions, type Locator, type Page } from 'playwright/test'
+import { expect, type Browser, type BrowserContextOptions, type Locator, type Page } from 'playwright/test'
 import type { DemoPerson } from '@/seed/people'
 import { signIn } from '@/tests/browser/at-work'
-import { PHONE } from '@/tests/browser/no-fault'
+import { DESK, PHONE } from '@/tests/browser/no-fault'
 
 /** A way of working without a mouse. */
 export interface Hand {
+  readonly how: string
   readonly context: BrowserContextOptions
   /** Sends, follows or unfolds. */
   press(target: Locator): Promise<void>
@@ -14,7 +15,11 @@ export interface Hand {
   write(box: Locator, text: string): Promise<void>
 }
 
+/** More stops than this to anything on a page is no way to it. */
+const MOST_STOPS = 250
+
 export const ON_A_PHONE: Hand = {
+  how: 'on a phone',
   context: { viewport: PHONE, hasTouch: true, isMobile: true },
   // A tap goes to what lies uppermost there, and fails where that is something else.
   press: (target) => target.tap(),
@@ -25,9 +30,51 @@ export const ON_A_PHONE: Hand = {
   },
 }
 
+export const BY_KEYBOARD: Hand = {
+  how: 'by keyboard alone',
+  context: { viewport: DESK },
+  async press(target) {
+    await tabTo(target)
+    await target.page().keyboard.press('Enter')
+  },
+  async pick(box) {
+    await tabTo(box)
+    await box.page().keyboard.press('Space')
+    await expect(box).toBeChecked()
+  },
+  async write(box, text) {
+    await tabTo(box)
+    await box.page().keyboard.press('ControlOrMeta+A')
+    await box.page().keyboard.type(text)
+  },
+}
+
 /** A person signed in at a browser of their own, worked as that hand works. */
 export async function atWorkWith(browser: Browser, who: DemoPerson, hand: Hand): Promise<Page> {
   const page = await (await browser.newContext(hand.context)).newPage()
   await signIn(page, who)
   return page
+}
+
+/** Goes on from where the focus is until the element has it, which then is in sight. */
+async function tabTo(target: Locator): Promise<void> {
+  await expect(target).toBeVisible()
+  for (let stops = 0; !(await hasFocus(target)); stops++) {
+    expect(stops, `Tab reaches ${target}`).toBeLessThan(MOST_STOPS)
+    await target.page().keyboard.press('Tab')
+  }
+  await expect(target).toBeInViewport()
+  await expect.poll(() => target.evaluate(liesUppermost), `${target} is not hidden`).toBe(true)
+}
+
+const hasFocus = (target: Locator): Promise<boolean> =>
+  target.evaluate((element) => element === document.activeElement)
+
+/** Runs in the browser: some part of it can be seen, as WCAG 2.2, success criterion 2.4.11, asks. */
+function liesUppermost(element: Element): boolean {
+  const { left, top, width, height } = element.getBoundingClientRect()
+  return [0.1, 0.5, 0.9].some((share) => {
+    const uppermost = document.elementFromPoint(left + width * share, top + height * share)
+    return uppermost !== null && (element.contains(uppermost) || uppermost.contains(element))
+  })
 }
