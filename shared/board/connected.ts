@@ -30,7 +30,8 @@ export class Groups {
 export interface LayerEdges {
   readonly edges: readonly Edge[]
   readonly owner: readonly number[]
-  near(edge: Edge, reach: number): number[]
+  /** Numbers of the edges whose boxes come so near an edge's, mm; of those only that are wanted, where that is said. */
+  near(edge: Edge, reach: number, wanted?: (other: number) => boolean): number[]
 }
 
 /** The edges of a layer's copper, or of some of it. */
@@ -51,9 +52,9 @@ export function layerEdges(
   return {
     edges,
     owner,
-    near(edge, reach) {
+    near(edge, reach, wanted) {
       const { minX, minY, maxX, maxY } = boxOfCapsule(edge)
-      return index?.search(minX - reach, minY - reach, maxX + reach, maxY + reach) ?? []
+      return index?.search(minX - reach, minY - reach, maxX + reach, maxY + reach, wanted) ?? []
     },
   }
 }
@@ -63,11 +64,11 @@ export function layerEdges(
  * begin at `first`: where edges meet, and where one lies wholly inside another.
  */
 export function joinTouching(layer: CopperLayer, lines: LayerEdges, groups: Groups, first: number): void {
+  const { owner } = lines
   lines.edges.forEach((edge, at) => {
-    const mine = first + lines.owner[at]!
-    for (const other of lines.near(edge, TOUCHING_MM)) {
-      if (other <= at) continue
-      const theirs = first + lines.owner[other]!
+    const mine = first + owner[at]!
+    for (const other of lines.near(edge, TOUCHING_MM, (other) => other > at && owner[other] !== owner[at])) {
+      const theirs = first + owner[other]!
       if (groups.of(mine) === groups.of(theirs)) continue
       if (edgeGap(edge, lines.edges[other]!) <= TOUCHING_MM) groups.join(mine, theirs)
     }

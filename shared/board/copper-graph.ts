@@ -92,14 +92,15 @@ function joinPlaces(steps: Step[][], one: number, other: number, step: Omit<Step
 }
 
 function contactsOf({ copper, first }: Layer, { edges, owner, near }: LayerEdges): Contact[] {
-  const contacts = new Map<string, Contact>()
+  const contacts = new Map<number, Contact>()
+  const keyOf = (one: number, other: number): number => one * copper.copper.length + other
   const along = (mine: number, edge: number, other: number): number =>
     copper.copper[mine]!.solid.kind === 'capsule' ? nearestAlong(edges[edge]!, edges[other]!) : 0
   edges.forEach((edge, at) => {
-    for (const otherAt of near(edge, TOUCHING_MM)) {
-      const [mine, theirs] = [owner[at]!, owner[otherAt]!]
-      if (otherAt <= at || mine === theirs) continue
-      const key = `${mine} ${theirs}`
+    const mine = owner[at]!
+    for (const otherAt of near(edge, TOUCHING_MM, (other) => other > at && owner[other] !== mine)) {
+      const theirs = owner[otherAt]!
+      const key = keyOf(mine, theirs)
       if (contacts.has(key) || edgeGap(edge, edges[otherAt]!) > TOUCHING_MM) continue
       contacts.set(key, {
         one: first + mine,
@@ -112,11 +113,11 @@ function contactsOf({ copper, first }: Layer, { edges, owner, near }: LayerEdges
   copper.copper.forEach(({ solid, box }, at) => {
     if (solid.kind !== 'polygon') return
     for (const inside of copper.near(box)) {
-      if (inside === at || contacts.has(`${at} ${inside}`) || contacts.has(`${inside} ${at}`)) continue
+      if (inside === at || contacts.has(keyOf(at, inside)) || contacts.has(keyOf(inside, at))) continue
       const { solid: other } = copper.copper[inside]!
       const [x, y] = other.kind === 'capsule' ? other.a : [other.rings[0]![0]!, other.rings[0]![1]!]
       if (!isInside(solid, x, y)) continue
-      contacts.set(`${at} ${inside}`, { one: first + at, other: first + inside, along: 0, otherAlong: 0 })
+      contacts.set(keyOf(at, inside), { one: first + at, other: first + inside, along: 0, otherAlong: 0 })
     }
   })
   return [...contacts.values()]

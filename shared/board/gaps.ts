@@ -41,12 +41,13 @@ const PAIRED = 2 ** 26
 /** For every pair of pieces that come nearer than `reachMm`, their least gap: the smallest first. */
 export function gapsOf(lines: LayerEdges, { groups, first, reachMm, wanted }: GapTerms): Gap[] {
   const least = new Map<number, { one: number; other: number; gapMm: number }>()
+  const pieceOf = lines.owner.map((owner) => groups.of(first + owner))
   lines.edges.forEach((edge, one) => {
-    const mine = groups.of(first + lines.owner[one]!)
-    for (const other of lines.near(edge, reachMm + ROUNDED_MM)) {
-      if (other <= one) continue
-      const theirs = groups.of(first + lines.owner[other]!)
-      if (theirs === mine) continue
+    const mine = pieceOf[one]!
+    // A plane's edges lie thickest beside others of its own.
+    const near = lines.near(edge, reachMm + ROUNDED_MM, (other) => other > one && pieceOf[other] !== mine)
+    for (const other of near) {
+      const theirs = pieceOf[other]!
       if (wanted && !wanted(lines.owner[one]!, lines.owner[other]!)) continue
       const gapMm = edgeGap(edge, lines.edges[other]!)
       if (gapMm > reachMm + ROUNDED_MM) continue

@@ -92,7 +92,7 @@ function freeStretches({ index, solid }: Line, { copper }: Layer, covered: Cover
   const others = copper
     .near(copper.copper[index]!.box)
     .filter((at) => at !== index)
-    .sort((one, other) => edgeCount(copper.copper[one]!) - edgeCount(copper.copper[other]!))
+    .sort((one, other) => covered.edgeCounts[one]! - covered.edgeCounts[other]!)
   const steps = Math.max(1, Math.ceil(length / Math.max(STEP_MM, radius)))
   const along = [(b[0] - a[0]) / length, (b[1] - a[1]) / length] as const
   const beside = (share: number, off: number): Point => [
@@ -101,7 +101,7 @@ function freeStretches({ index, solid }: Line, { copper }: Layer, covered: Cover
   ]
   const isFree = (step: number): boolean => {
     const share = (step + 0.5) / steps
-    return [radius + BESIDE_MM, -radius - BESIDE_MM].every((off) => !covered(others, beside(share, off)))
+    return [radius + BESIDE_MM, -radius - BESIDE_MM].every((off) => !covered.by(others, beside(share, off)))
   }
   const stretches: Stretch[] = []
   let from: number | undefined
@@ -124,8 +124,12 @@ function freeStretches({ index, solid }: Line, { copper }: Layer, covered: Cover
 const edgeCount = ({ solid }: Copper): number =>
   solid.kind === 'capsule' ? 1 : solid.rings.reduce((sum, ring) => sum + ring.length / 2, 0)
 
-/** Whether some of these things drawn, by their numbers, cover a place. */
-type Covered = (copper: readonly number[], at: Point) => boolean
+interface Covered {
+  /** Whether some of these things drawn, by their numbers, cover a place. */
+  by(copper: readonly number[], at: Point): boolean
+  /** Of everything drawn on the layer: those of few edges are tried first. */
+  readonly edgeCounts: readonly number[]
+}
 
 function coveredBy({ copper: { copper } }: Layer): Covered {
   const tests = new Map<number, (at: Point) => boolean>()
@@ -134,10 +138,13 @@ function coveredBy({ copper: { copper } }: Layer): Covered {
     if (!test) tests.set(index, (test = insideTest(copper[index]!.solid)))
     return test(at)
   }
-  return (among, at) =>
-    among.some((index) => {
-      const { box } = copper[index]!
-      const within = at[0] >= box.minX && at[0] <= box.maxX && at[1] >= box.minY && at[1] <= box.maxY
-      return within && isIn(index, at)
-    })
+  return {
+    edgeCounts: copper.map(edgeCount),
+    by: (among, at) =>
+      among.some((index) => {
+        const { box } = copper[index]!
+        const within = at[0] >= box.minX && at[0] <= box.maxX && at[1] >= box.minY && at[1] <= box.maxY
+        return within && isIn(index, at)
+      }),
+  }
 }

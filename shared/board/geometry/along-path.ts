@@ -102,12 +102,13 @@ function alongPolygon(
   const [minX, minY, maxX, maxY] = boxAlong(path)
   const crossings: [along: number, turn: number][] = []
   const toStart: [along: number, turn: number][] = []
-  const startsAt = [known, path[0]!]
+  const toStartFrom = flat([known, path[0]!])
+  const round = flat([...path, path[0]!])
   for (const { a, b } of edges) {
-    crossingsOf(startsAt, 1, a, b, toStart)
+    crossingsOf(toStartFrom, a, b, toStart)
     if (Math.max(a[0], b[0]) < minX || Math.min(a[0], b[0]) > maxX) continue
     if (Math.max(a[1], b[1]) < minY || Math.min(a[1], b[1]) > maxY) continue
-    crossingsOf(path, path.length, a, b, crossings)
+    crossingsOf(round, a, b, crossings)
   }
   crossings.sort(([one], [other]) => one - other)
   const stretches: Stretch[] = []
@@ -126,28 +127,37 @@ function boxAlong(path: readonly Point[]): readonly [number, number, number, num
   return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)]
 }
 
+/** Points as x0, y0, x1, y1 …: an edge is tried on each line of a path. */
+function flat(points: readonly Point[]): Float64Array {
+  const out = new Float64Array(2 * points.length)
+  points.forEach(([x, y], at) => {
+    out[2 * at] = x
+    out[2 * at + 1] = y
+  })
+  return out
+}
+
 /** On which side of a line from one place to another a place lies: above 0 on its left. */
 const side = (ax: number, ay: number, bx: number, by: number, x: number, y: number): number =>
   (bx - ax) * (y - ay) - (by - ay) * (x - ax)
 
 /**
- * Adds where some lines of a path are crossed by an edge, and how the winding changes there: by 1 more where the
+ * Adds where the lines from each point to the next are crossed by an edge, and how the winding changes there: by 1 more where the
  * path goes over to the edge's left. Ends that lie on the other's line count to one side only, so that none counts twice.
  */
 function crossingsOf(
-  path: readonly Point[],
-  lines: number,
+  points: Float64Array,
   [cx, cy]: Point,
   [dx, dy]: Point,
   found: [along: number, turn: number][],
 ): void {
-  let [px, py] = path[0]!
+  let [px, py] = [points[0]!, points[1]!]
   let before = side(cx, cy, dx, dy, px, py)
-  for (let line = 0; line < lines; line++) {
-    const [x, y] = startOf(path, line + 1)
+  for (let at = 2; at < points.length; at += 2) {
+    const [x, y] = [points[at]!, points[at + 1]!]
     const after = side(cx, cy, dx, dy, x, y)
     if (before >= 0 !== after >= 0 && side(px, py, x, y, cx, cy) >= 0 !== side(px, py, x, y, dx, dy) >= 0)
-      found.push([line + before / (before - after), after >= 0 ? 1 : -1])
+      found.push([at / 2 - 1 + before / (before - after), after >= 0 ? 1 : -1])
     before = after
     px = x
     py = y

@@ -16,7 +16,11 @@ const pathsOf = (solids: readonly Solid[]): Paths64 =>
   )
 
 const ringsFrom = (paths: Paths64): Ring[] =>
-  paths.map((path) => path.flatMap(({ x, y }) => [x / STEPS_PER_MM, y / STEPS_PER_MM]))
+  paths.map((path) => {
+    const ring: number[] = []
+    for (const { x, y } of path) ring.push(x / STEPS_PER_MM, y / STEPS_PER_MM)
+    return ring
+  })
 
 /** What is covered by any of the solids. */
 export const unionOf = (solids: readonly Solid[]): readonly Ring[] =>

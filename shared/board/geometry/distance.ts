@@ -1,3 +1,4 @@
+import Flatbush from 'flatbush'
 import { boxOf, type Point, type Ring, type Solid } from './solid'
 
 /** Distance of a point from a line between two points, mm. */
@@ -32,45 +33,39 @@ const side = (a: Point, b: Point, p: Point): number =>
 const crosses = (a: Point, b: Point, c: Point, d: Point): boolean =>
   side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0
 
-type Line = readonly [ax: number, ay: number, bx: number, by: number]
-
-/** How often lines of closed rings wind round a point: inside by the nonzero rule where this is not 0. */
-export function windingBy(lines: Iterable<Line>, x: number, y: number): number {
-  let turns = 0
-  for (const [ax, ay, bx, by] of lines) turns += turnOf(ax, ay, bx, by, x, y)
-  return turns
-}
-
-function turnOf(ax: number, ay: number, bx: number, by: number, x: number, y: number): number {
+/** By how much a line of a closed ring winds round a point: 1 to the left, -1 to the right, 0 where it passes beside. */
+export function turnOf(ax: number, ay: number, bx: number, by: number, x: number, y: number): number {
   if (ay <= y === by <= y) return 0
   const left = (bx - ax) * (y - ay) - (x - ax) * (by - ay)
   if (ay <= y) return left > 0 ? 1 : 0
   return left < 0 ? -1 : 0
 }
 
-/** The same of whole rings. */
+/** How often closed rings wind round a point: inside by the nonzero rule where this is not 0. */
 export function winding(rings: readonly Ring[], x: number, y: number): number {
-  const boxes = boxesOf(rings)
   let turns = 0
-  for (let at = 0; at < rings.length; at++)
-    if (x >= boxes[4 * at]! && y >= boxes[4 * at + 1]! && x <= boxes[4 * at + 2]! && y <= boxes[4 * at + 3]!)
-      turns += windingOf(rings[at]!, x, y)
+  if (rings.length <= FEW_RINGS) for (const ring of rings) turns += windingOf(ring, x, y)
+  else for (const at of indexOf(rings).search(x, y, x, y)) turns += windingOf(rings[at]!, x, y)
   return turns
 }
 
-/** Least x and y, greatest x and y of each ring that was asked for: a plane has thousands of rings, and most lie elsewhere. */
-const ringBoxes = new WeakMap<readonly Ring[], Float64Array>()
+/** Fewer rings are gone through as quickly as they are looked up. */
+const FEW_RINGS = 8
 
-function boxesOf(rings: readonly Ring[]): Float64Array {
-  const known = ringBoxes.get(rings)
+/** Where each ring lies, of those that were asked for: a plane has thousands of rings, and most lie elsewhere. */
+const ringIndexes = new WeakMap<readonly Ring[], Flatbush>()
+
+function indexOf(rings: readonly Ring[]): Flatbush {
+  const known = ringIndexes.get(rings)
   if (known) return known
-  const boxes = new Float64Array(4 * rings.length)
-  rings.forEach((ring, at) => {
+  const index = new Flatbush(rings.length)
+  for (const ring of rings) {
     const { minX, minY, maxX, maxY } = boxOf({ kind: 'polygon', rings: [ring] })
-    boxes.set([minX, minY, maxX, maxY], 4 * at)
-  })
-  ringBoxes.set(rings, boxes)
-  return boxes
+    index.add(minX, minY, maxX, maxY)
+  }
+  index.finish()
+  ringIndexes.set(rings, index)
+  return index
 }
 
 function windingOf(ring: Ring, x: number, y: number): number {
@@ -105,9 +100,14 @@ export interface Edge {
 export function edgesOf(solid: Solid): Edge[] {
   if (solid.kind === 'capsule') return [solid]
   const edges: Edge[] = []
-  for (const ring of solid.rings)
-    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2)
-      edges.push({ a: [ring[j]!, ring[j + 1]!], b: [ring[i]!, ring[i + 1]!], radius: 0 })
+  for (const ring of solid.rings) {
+    let a: Point = [ring[ring.length - 2]!, ring[ring.length - 1]!]
+    for (let i = 0; i < ring.length; i += 2) {
+      const b: Point = [ring[i]!, ring[i + 1]!]
+      edges.push({ a, b, radius: 0 })
+      a = b
+    }
+  }
   return edges
 }
 

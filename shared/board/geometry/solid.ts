@@ -56,8 +56,21 @@ export function reversed(ring: Ring): Ring {
   return out
 }
 
-export function boxOf(solid: Solid): Box {
-  return solid.kind === 'capsule' ? boxOfCapsule(solid) : boxOfPoints(pointsOf(solid.rings))
+export const boxOf = (solid: Solid): Box =>
+  solid.kind === 'capsule' ? boxOfCapsule(solid) : boxOfRings(solid.rings)
+
+/** Read off in place: every ring of a plane is asked for its box. */
+function boxOfRings(rings: readonly Ring[]): Box {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity]
+  for (const ring of rings)
+    for (let i = 0; i < ring.length; i += 2) {
+      const [x, y] = [ring[i]!, ring[i + 1]!]
+      if (x < minX) minX = x
+      if (x > maxX) maxX = x
+      if (y < minY) minY = y
+      if (y > maxY) maxY = y
+    }
+  return { minX, minY, maxX, maxY }
 }
 
 /** The box of a line with a radius. */
