@@ -61,6 +61,7 @@ test('Ines sees what she can do now, asks Petra, is away, and Tomas stands in fo
     await expect(petra.locator('#others-wait').getByRole('link', { name: AGAIN })).toBeVisible()
     expect(loads).toBe(0)
     await petra.unroute('**/*')
+    await ines.goto('/')
   })
 
   await test.step('she names Tomas for a week; the programme is on his desk, for her', async () => {
