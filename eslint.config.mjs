@@ -3,6 +3,11 @@ import nextTypescript from 'eslint-config-next/typescript'
 
 const TYPESCRIPT = ['**/*.ts', '**/*.tsx']
 
+const WITH_COMPONENTS = ['app/**', '**/*.tsx']
+
+/** What is asked of components, of nothing else: a third of all files are, and the asking took a fifth of the time. */
+const whereComponentsAre = (config) => (config.rules ? { ...config, files: WITH_COMPONENTS } : config)
+
 /** Refuses imports by name in some files; the whole graph, relative paths included, is checked by check:boundaries. */
 const ban = (files, ...patterns) => ({ files, rules: { 'no-restricted-imports': ['error', { patterns }] } })
 
@@ -21,7 +26,8 @@ export default [
       'playwright-report/**',
     ],
   },
-  ...nextCoreWebVitals,
+  ...nextCoreWebVitals.map(whereComponentsAre),
+  { files: WITH_COMPONENTS, rules: { 'import/no-anonymous-default-export': 'off' } },
   ...nextTypescript,
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   {
@@ -47,7 +53,6 @@ export default [
         'error',
         { argsIgnorePattern: '^_', varsIgnorePattern: '^_', ignoreRestSiblings: true },
       ],
-      'import/no-anonymous-default-export': 'off',
       'no-console': 'error',
       'no-restricted-globals': ['error', { name: 'alert' }, { name: 'confirm' }],
     },
