@@ -1,4 +1,5 @@
-import { indexOf, type CopperLayer } from './copper'
+import type { CopperLayer } from './copper'
+import { indexOf } from './geometry/box-index'
 import { edgeGap, edgesOf, isInside, type Edge } from './geometry/distance'
 import { boxOfCapsule, type Solid } from './geometry/solid'
 

@@ -1,5 +1,5 @@
-import Flatbush from 'flatbush'
 import { without } from './geometry/boolean'
+import { indexOf } from './geometry/box-index'
 import { boxOf, type Box, type Solid } from './geometry/solid'
 import type { Drawn } from './gerber/gerber-layer'
 
@@ -23,15 +23,6 @@ export function copperLayer(drawn: readonly Drawn[]): CopperLayer {
   const copper = clearsTaken(drawn.filter(({ solid }) => hasSize(solid)))
   const index = indexOf(copper.map(({ box }) => box))
   return { copper, near: (box) => index?.search(box.minX, box.minY, box.maxX, box.maxY) ?? [] }
-}
-
-/** An index of boxes; undefined where there is none, which the library takes for an error. */
-export function indexOf(boxes: readonly Box[]): Flatbush | undefined {
-  if (boxes.length === 0) return undefined
-  const index = new Flatbush(boxes.length)
-  for (const { minX, minY, maxX, maxY } of boxes) index.add(minX, minY, maxX, maxY)
-  index.finish()
-  return index
 }
 
 /** Clear things that follow each other are taken out together, and only of what they meet. */

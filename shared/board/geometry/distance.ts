@@ -1,4 +1,4 @@
-import Flatbush from 'flatbush'
+import { indexOf } from './box-index'
 import { boxOf, type Point, type Ring, type Solid } from './solid'
 
 /** Distance of a point from a line between two points, mm. */
@@ -45,7 +45,7 @@ export function turnOf(ax: number, ay: number, bx: number, by: number, x: number
 export function winding(rings: readonly Ring[], x: number, y: number): number {
   let turns = 0
   if (rings.length <= FEW_RINGS) for (const ring of rings) turns += windingOf(ring, x, y)
-  else for (const at of indexOf(rings).search(x, y, x, y)) turns += windingOf(rings[at]!, x, y)
+  else for (const at of ringIndexOf(rings)?.search(x, y, x, y) ?? []) turns += windingOf(rings[at]!, x, y)
   return turns
 }
 
@@ -53,17 +53,12 @@ export function winding(rings: readonly Ring[], x: number, y: number): number {
 const FEW_RINGS = 8
 
 /** Where each ring lies, of those that were asked for: a plane has thousands of rings, and most lie elsewhere. */
-const ringIndexes = new WeakMap<readonly Ring[], Flatbush>()
+const ringIndexes = new WeakMap<readonly Ring[], ReturnType<typeof indexOf>>()
 
-function indexOf(rings: readonly Ring[]): Flatbush {
+function ringIndexOf(rings: readonly Ring[]): ReturnType<typeof indexOf> {
   const known = ringIndexes.get(rings)
   if (known) return known
-  const index = new Flatbush(rings.length)
-  for (const ring of rings) {
-    const { minX, minY, maxX, maxY } = boxOf({ kind: 'polygon', rings: [ring] })
-    index.add(minX, minY, maxX, maxY)
-  }
-  index.finish()
+  const index = indexOf(rings.map((ring) => boxOf({ kind: 'polygon', rings: [ring] })))
   ringIndexes.set(rings, index)
   return index
 }
