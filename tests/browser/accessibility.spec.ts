@@ -209,7 +209,7 @@ for (const [who, screens] of Object.entries(SCREENS) as [DemoPerson, readonly Sc
         // A whole programme on one page, 17,000 elements that are the same at either width: axe looks once.
         await (name === 'print'
           ? expectNoFault(page, { sizes: [DESK] })
-          : expectNoFault(page, { wholeOnPhone: OTHER_ON_PHONE.has(name) }))
+          : expectNoFault(page, { contrastOnPhone: OTHER_ON_PHONE.has(name) }))
       })
     }
   })
