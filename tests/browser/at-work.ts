@@ -1,4 +1,11 @@
-import { expect, type Browser, type Locator, type Page, type Response } from 'playwright/test'
+import {
+  expect,
+  type Browser,
+  type BrowserContextOptions,
+  type Locator,
+  type Page,
+  type Response,
+} from 'playwright/test'
 import { whatHides } from '@/tests/browser/what-hides'
 import { DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from '@/seed/people'
 
@@ -10,12 +17,19 @@ export async function signIn(page: Page, who: DemoPerson): Promise<void> {
   await page.waitForURL((address) => !address.pathname.startsWith('/sign-in'))
 }
 
-/** A person at a browser of their own, signed in. */
-export async function atWork(browser: Browser, who: DemoPerson): Promise<Page> {
-  const page = await (await browser.newContext()).newPage()
+/** A person at a browser of their own, such as a phone's, signed in. */
+export async function atWork(
+  browser: Browser,
+  who: DemoPerson,
+  context: BrowserContextOptions = {},
+): Promise<Page> {
+  const page = await (await browser.newContext(context)).newPage()
   await signIn(page, who)
   return page
 }
+
+/** Once a page listens for news its scripts run; a key pressed before is lost. */
+export const listensForNews = (page: Page): Promise<unknown> => page.waitForRequest(/\/live\?/)
 
 /** Types into one box, or chooses in one list or among the buttons of one name; a box out of sight says what hides it. */
 export const enter = (box: Locator, value: unknown): Promise<void> =>

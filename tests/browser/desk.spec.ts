@@ -1,5 +1,5 @@
 import { expect, test } from 'playwright/test'
-import { atWork, formOf, send } from '@/tests/browser/at-work'
+import { atWork, formOf, listensForNews, send } from '@/tests/browser/at-work'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 
 /** A programme of its own, which is not the demo. */
@@ -16,6 +16,16 @@ test('Ines sees what she can do now, asks Petra, is away, and Tomas stands in fo
   const petra = await atWork(browser, 'petra')
   const tomas = await atWork(browser, 'tomas')
   const own = new ProgrammeAtWork(`DK-${MARK}`)
+  /** Types a question of Ines to production; answers the button that sends it. */
+  const asked = async (question: string, daysAhead: number) => {
+    await own.open(ines, '/items/programme-frame')
+    const form = formOf(ines, 'Ask another department')
+    await form.locator('summary').first().click()
+    await form.locator('[name="to"]').selectOption('production')
+    await form.locator('[name="question"]').fill(question)
+    await form.locator('[name="dueOn"]').fill(day(daysAhead))
+    return form.getByRole('button').last()
+  }
 
   await test.step('a new programme lays its first values on her desk', async () => {
     await own.begin(ines, `Pump driver ${MARK}`)
@@ -26,17 +36,12 @@ test('Ines sees what she can do now, asks Petra, is away, and Tomas stands in fo
   })
 
   await test.step('her question is on Petra’s desk, and hers says for whom she waits', async () => {
-    await own.open(ines, '/items/programme-frame')
-    const form = formOf(ines, 'Ask another department')
-    await form.locator('summary').first().click()
-    await form.locator('[name="to"]').selectOption('production')
-    await form.locator('[name="question"]').fill(QUESTION)
-    await form.locator('[name="dueOn"]').fill(day(9))
+    const sending = await asked(QUESTION, 9)
     // Petra's desk is open meanwhile, and renews itself.
-    const listens = petra.waitForRequest(/\/live\?/)
+    const listens = listensForNews(petra)
     await petra.goto('/')
     await listens
-    await send(ines, form.getByRole('button').last())
+    await send(ines, sending)
     await expect(petra.locator('#others-wait').getByRole('link', { name: QUESTION })).toBeVisible()
     await ines.goto('/')
     await expect(ines.locator('#you-wait').getByRole('link', { name: QUESTION })).toBeVisible()
@@ -48,13 +53,7 @@ test('Ines sees what she can do now, asks Petra, is away, and Tomas stands in fo
     petra.on('load', () => loads++)
     await petra.route('**/*', (route) => (isAway ? route.abort() : route.continue()))
     const failed = petra.waitForEvent('requestfailed')
-    await own.open(ines, '/items/programme-frame')
-    const form = formOf(ines, 'Ask another department')
-    await form.locator('summary').first().click()
-    await form.locator('[name="to"]').selectOption('production')
-    await form.locator('[name="question"]').fill(AGAIN)
-    await form.locator('[name="dueOn"]').fill(day(8))
-    await send(ines, form.getByRole('button').last())
+    await send(ines, await asked(AGAIN, 8))
     await failed
     await expect(petra.locator('#others-wait').getByRole('link', { name: QUESTION })).toBeVisible()
     isAway = false

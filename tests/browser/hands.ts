@@ -1,6 +1,4 @@
-import { expect, type Browser, type BrowserContextOptions, type Locator, type Page } from 'playwright/test'
-import type { DemoPerson } from '@/seed/people'
-import { signIn } from '@/tests/browser/at-work'
+import { expect, type BrowserContextOptions, type Locator } from 'playwright/test'
 import { DESK, PHONE } from '@/tests/browser/no-fault'
 
 /** A way of working without a mouse. */
@@ -47,13 +45,6 @@ export const BY_KEYBOARD: Hand = {
     await box.page().keyboard.press('ControlOrMeta+A')
     await box.page().keyboard.type(text)
   },
-}
-
-/** A person signed in at a browser of their own, worked as that hand works. */
-export async function atWorkWith(browser: Browser, who: DemoPerson, hand: Hand): Promise<Page> {
-  const page = await (await browser.newContext(hand.context)).newPage()
-  await signIn(page, who)
-  return page
 }
 
 /** Goes on from where the focus is until the element has it, which then is in sight. */

@@ -1,6 +1,6 @@
-import { expect, test, type Page } from 'playwright/test'
+import { expect, test } from 'playwright/test'
 import { DEMO_PASSWORD, DEMO_PEOPLE } from '@/seed/people'
-import { atWork, formOf } from '@/tests/browser/at-work'
+import { atWork, formOf, listensForNews } from '@/tests/browser/at-work'
 import { expectNoFault } from '@/tests/browser/no-fault'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 
@@ -8,9 +8,6 @@ import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 const CODE = `KB-${Date.now() % 1_000_000}`
 const programme = new ProgrammeAtWork(CODE)
 const OWN = ['Rack guide', 'Marking of the board'] as const
-
-/** Once a page listens for news its scripts run; a key pressed before is lost. */
-const listensForNews = (page: Page) => page.waitForRequest(/\/live\?/)
 
 test('Quill goes through items by keys alone, signs one and is led to the next', async ({ browser }) => {
   test.setTimeout(5 * 60_000)

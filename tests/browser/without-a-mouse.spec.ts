@@ -1,8 +1,8 @@
 import { expect, test, type Page } from 'playwright/test'
 import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
 import { DEMO_PASSWORD, DEMO_PEOPLE } from '@/seed/people'
-import { atWork, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
-import { atWorkWith, BY_KEYBOARD, ON_A_PHONE } from '@/tests/browser/hands'
+import { atWork, enterAll, formOf, listensForNews, send, unfold } from '@/tests/browser/at-work'
+import { BY_KEYBOARD, ON_A_PHONE } from '@/tests/browser/hands'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 import { WorksAtWork } from '@/tests/browser/works-at-work'
 
@@ -18,7 +18,7 @@ for (const hand of [ON_A_PHONE, BY_KEYBOARD]) {
 
     /** Opens a page and waits until its scripts run, so that nothing typed is taken twice. */
     const open = async (page: Page, path: string) => {
-      const listens = page.waitForRequest(/\/live\?/)
+      const listens = listensForNews(page)
       await programme.open(page, path)
       await listens
     }
@@ -51,7 +51,7 @@ for (const hand of [ON_A_PHONE, BY_KEYBOARD]) {
     })
 
     test('Tomas revises a value of an item and approves another', async ({ browser }) => {
-      const tomas = await atWorkWith(browser, 'tomas', hand)
+      const tomas = await atWork(browser, 'tomas', hand.context)
       await open(tomas, '/items/laminate')
       const revise = formOf(tomas, 'Revise Board thickness')
       await hand.press(revise.locator('summary').first())
@@ -68,7 +68,7 @@ for (const hand of [ON_A_PHONE, BY_KEYBOARD]) {
     })
 
     test('Petra answers what she was asked, and enters the day’s readings', async ({ browser }) => {
-      const petra = await atWorkWith(browser, 'petra', hand)
+      const petra = await atWork(browser, 'petra', hand.context)
       await open(petra, '/actions/1')
       const answer = formOf(petra, 'Your answer')
       await hand.pick(answer.getByRole('radio', { name: 'Yes', exact: true }))
@@ -86,7 +86,7 @@ for (const hand of [ON_A_PHONE, BY_KEYBOARD]) {
     })
 
     test('Quill records an inspection at the bench', async ({ browser }) => {
-      const quill = await atWorkWith(browser, 'quill', hand)
+      const quill = await atWork(browser, 'quill', hand.context)
       await open(quill, '/inspections/bench')
       const bench = formOf(quill, 'Record an inspection')
       const record = bench.getByRole('button', { name: 'No defect: record it' }).first()
@@ -97,7 +97,7 @@ for (const hand of [ON_A_PHONE, BY_KEYBOARD]) {
     })
 
     test('Audun verifies a trail and reads why a finding is so', async ({ browser }) => {
-      const audun = await atWorkWith(browser, 'audun', hand)
+      const audun = await atWork(browser, 'audun', hand.context)
       await open(audun, '/trail')
       await hand.press(audun.getByRole('button', { name: 'Verify the trail' }))
       await expect(audun.getByText(/^All \d+ entries are as they were written/)).toBeVisible()
@@ -107,7 +107,7 @@ for (const hand of [ON_A_PHONE, BY_KEYBOARD]) {
     })
 
     test('Adela adds a person and reads the password that is shown once', async ({ browser }) => {
-      const adela = await atWorkWith(browser, 'adela', hand)
+      const adela = await atWork(browser, 'adela', hand.context)
       await adela.goto('/people')
       const add = formOf(adela, 'Add a person')
       await hand.write(add.locator('[name="name"]'), `Noor ${code}`)
